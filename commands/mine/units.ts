@@ -1,0 +1,15 @@
+/** `/mine units`: pounds or kilos. */
+import { type Command, command } from '../../shared/chat/command.ts';
+import { unitsTold } from '../../shared/replies/mine.ts';
+import { choice } from '../options.ts';
+
+export const mineUnits: Command = command({
+  name: 'mine units',
+  audience: () => 'member',
+  options: { units: choice(['lb', 'kg']) },
+  form: () => ['units'],
+  run: async ({ store, member, say }, { units }) => {
+    const now = units ? await store.remember(member.id, { units }) : member;
+    return unitsTold(now, say);
+  },
+});

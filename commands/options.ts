@@ -1,0 +1,181 @@
+/** The kinds of options that commands share: how each is read, completed and refused. */
+import type { Completer, Option, Reader, Suggestion } from '../shared/chat/option.ts';
+import { MemberError } from '../shared/errors.ts';
+import { type CalendarDay, readDay } from '../shared/measure/day.ts';
+import { type Price, readPrice } from '../shared/measure/money.ts';
+import { decimalMark } from '../shared/measure/show.ts';
+import type { Nanograms } from '../shared/measure/units.ts';
+import { readWeight, type Weight, type WeightReader } from '../shared/measure/weight.ts';
+import { CUTS } from '../shared/trade/cuts.ts';
+import { foldName } from '../shared/trade/fold-name.ts';
+import { gradesFor, readGrade } from '../shared/trade/grades.ts';
+import type { CutKey, GradeKey, StyleKey } from '../shared/trade/keys.ts';
+import { matchingCuts, readCut } from '../shared/trade/look-up.ts';
+import { readStyle, stylesOf } from '../shared/trade/styles.ts';
+import type { Saved } from '../shared/yield/piece.ts';
+import { readSaved } from '../shared/yield/saved.ts';
+
+const weightReader = ({ option, member, units, locale, pans }: Reader): WeightReader => ({
+  option,
+  units,
+  decimals: option === 'bought' ? member.labelDecimals : member.scaleDecimals,
+  decimalMark: decimalMark(locale),
+  pans,
+});
+
+const priceReader = ({ option, member, units, club, locale }: Reader) => ({
+  option,
+  units: member.presets.priceUnit ?? units ?? club.units,
+  currency: club.currency,
+  decimalMark: decimalMark(locale),
+});
+
+export const weight = (): Option<Weight> => ({
+  kind: 'text',
+  tellsUnits: true,
+  read: (text, reader) => readWeight(text, weightReader(reader)),
+});
+
+export const price = (): Option<Price> => ({
+  kind: 'text',
+  tellsUnits: true,
+  extra: true,
+  read: (text, reader) => readPrice(text, priceReader(reader)),
+});
+
+export const saved = (): Option<readonly Saved[]> => ({
+  kind: 'text',
+  extra: true,
+  read: (text, reader) => readSaved(text, weightReader(reader), priceReader(reader)),
+});
+
+/** The weight of a pan: by the name it was kept under, or as a weight. */
+export const pan = (): Option<Nanograms> => ({
+  kind: 'text',
+  read: (text, reader) =>
+    reader.pans.get(text.trim().replace(/\s+/g, ' ').toLowerCase()) ??
+    readWeight(text, weightReader(reader)).weight,
+  complete: (typed, { pans }) => startingWith(typed, [...pans.keys()]),
+});
+
+export const cut = (): Option<CutKey> => ({
+  kind: 'text',
+  read: (text, { option }) => readCut(text, option),
+  complete: (typed, { say, member }) => {
+    const found = typed.trim() === '' ? CUTS : matchingCuts(typed);
+    const recent = found.filter(({ key }) => key === member.presets.cut);
+    return [...new Set([...recent, ...found])].map(({ key, name }) => ({
+      label: say.trade.cut(key),
+      value: name,
+    }));
+  },
+});
+
+export const grade = (): Option<GradeKey> => ({
+  kind: 'text',
+  extra: true,
+  read: (text) => readGrade(text),
+  complete: (typed, { say, club, options }) => {
+    const { species } = cutTyped(options) ?? { species: 'beef' as const };
+    const grades = gradesFor(species, club.gradeCountry);
+    return matching(
+      typed,
+      grades.map((key) => ({ label: say.trade.grade(key), value: key.slice(key.indexOf('/') + 1) })),
+    );
+  },
+});
+
+export const style = (): Option<StyleKey> => ({
+  kind: 'text',
+  read: (text, reader) => readStyle(text, reader.option),
+  complete: (typed, { say, options }) => {
+    const { styles } = cutTyped(options) ?? { styles: 'brisket' as const };
+    const known = styles === null ? [] : stylesOf(styles);
+    return matching(
+      typed,
+      known.map((key) => ({ label: say.trade.style(key), value: key.slice(key.indexOf('/') + 1) })),
+    );
+  },
+});
+
+/** The cut that stands in the line so far, if its name is one that only one cut has. */
+function cutTyped({ cut: typed }: Readonly<Record<string, string>>) {
+  if (typed === undefined) return null;
+  const found = CUTS.filter((one) =>
+    [one.name, ...one.names].some((name) => foldName(name) === foldName(typed)),
+  );
+  return found[0] ?? null;
+}
+
+export const day = (): Option<CalendarDay> => ({
+  kind: 'text',
+  extra: true,
+  read: (text, { option, today, locale }) =>
+    readDay(text, { option, today, decimalMark: decimalMark(locale) }),
+});
+
+/** One of a few fixed values; case and a choice's own words are forgiven by the platform's menu. */
+export const choice = <const Value extends string>(choices: readonly Value[]): Option<Value> => ({
+  kind: 'text',
+  choices,
+  read: (text, { option }) => {
+    const found = choices.find((one) => foldName(one) === foldName(text));
+    if (found === undefined) throw new MemberError('choice-unknown', { option, read: text, choices });
+    return found;
+  },
+});
+
+export const yesNo = (): Option<boolean> => ({
+  kind: 'yes-no',
+  read: (text, { option }) => {
+    const choices = ['yes', 'no'];
+    const typed = foldName(text);
+    if (!choices.includes(typed)) throw new MemberError('choice-unknown', { option, read: text, choices });
+    return typed === 'yes';
+  },
+});
+
+export const count = (low: number, high: number): Option<number> => ({
+  kind: 'text',
+  read: (text, { option }) => {
+    const read = /^\s*#?(\d{1,9})\s*$/.exec(text)?.[1];
+    const value = Number(read);
+    if (read === undefined || value < low || value > high) {
+      throw new MemberError('number-unreadable', { option, read: text, low, high });
+    }
+    return value;
+  },
+});
+
+/** Text that is kept as typed, on one line. */
+export const words = (limit: number): Option<string> => ({
+  kind: 'text',
+  read: (text, { option }) => {
+    const read = text.replace(/\s+/g, ' ').trim();
+    if (read.length > limit) throw new MemberError('text-too-long', { option, length: read.length, limit });
+    return read;
+  },
+});
+
+/** Where it was bought: the club's own shops are offered. */
+export const shop = (): Option<string> => ({
+  ...words(60),
+  complete: async (typed, { shops }) => startingWith(typed, await shops()),
+});
+
+export const panName = (): Option<string> => ({
+  ...words(30),
+  complete: (typed, { pans }: Completer) => startingWith(typed, [...pans.keys()]),
+});
+
+const startingWith = (typed: string, names: readonly string[]): Suggestion[] =>
+  matching(
+    typed,
+    names.map((name) => ({ label: name, value: name })),
+  );
+
+const matching = (typed: string, suggestions: readonly Suggestion[]): Suggestion[] =>
+  suggestions.filter(
+    ({ label, value }) =>
+      foldName(label).includes(foldName(typed)) || foldName(value).includes(foldName(typed)),
+  );

@@ -1,0 +1,19 @@
+/** `/weigh`: whatever is on the scale. */
+import { type Command, command } from '../../shared/chat/command.ts';
+import { weighActions } from './actions.ts';
+import { firstInputs, startForm } from './form.ts';
+import { addToPiece, startPiece } from './keep.ts';
+import { weighOptions } from './options.ts';
+
+export const weigh: Command = command({
+  name: 'weigh',
+  audience: ({ quiet }) => (quiet?.trim().toLowerCase() === 'yes' ? 'member' : 'club'),
+  options: weighOptions,
+  form: firstInputs,
+  run: async (context, given) => {
+    if (Object.keys(context.typed).length === 0) return startForm(context);
+    const starts = (given.cut !== undefined || given.bought !== undefined) && given.piece === undefined;
+    return starts ? startPiece(context, given) : addToPiece(context, given);
+  },
+  actions: weighActions,
+});

@@ -1,0 +1,202 @@
+/** Keeping what was weighed: a new piece, or more of one that is there. */
+import type { Context } from '../../shared/chat/command.ts';
+import { DRAFT_MILLISECONDS } from '../../shared/chat/draft.ts';
+import type { Reply } from '../../shared/chat/reply.ts';
+import { wholeGroup } from '../../shared/club/group.ts';
+import type { NewPiece, Piece, PieceChange } from '../../shared/club/piece.ts';
+import type { Draft } from '../../shared/club/store.ts';
+import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
+import type { Nanograms } from '../../shared/measure/units.ts';
+import { measureReached, type Told, weighed } from '../../shared/replies/weighed.ts';
+import { cutOf } from '../../shared/trade/cuts.ts';
+import type { CutKey } from '../../shared/trade/keys.ts';
+import { weightsOf } from '../../shared/yield/piece.ts';
+import { askIfDoubtful, refuseImpossible, refuseOverwriting } from '../../shared/yield/plausible.ts';
+import { changeTold, toldOf, type WeighGiven, weightsGiven } from './told.ts';
+
+/** `/weigh cut: bought: …`: a new piece. */
+export async function startPiece(context: Context, given: WeighGiven): Promise<Reply> {
+  const { id, store, member, now, today, typed, confirmed } = context;
+  refuseTakingBack(given);
+  const cut = given.cut ?? cutNotTold(context);
+  if (!given.bought) throw new MemberError('bought-missing', { cut });
+  askIfLot(given);
+  const piece: NewPiece = {
+    ...blank(id, member.id, now, cut),
+    day: today,
+    bone: cutOf(cut).bone === 'both' ? null : cutOf(cut).bone === 'in' ? 'in' : 'out',
+    style: usualStyle(context, cut),
+    ...changeTold(given, typed, null, cut),
+  };
+  refuseImpossible(piece);
+  askIfDoubtful(piece, cut, confirmed);
+  const kept = await store.start(piece);
+  if (kept === null) throw new MemberError('piece-removed', {});
+  await rememberPresets(context, kept.piece, given);
+  return card(context, kept.piece, {
+    told: toldOf(given, typed),
+    added: false,
+    fresh: kept.fresh,
+    others: false,
+  });
+}
+
+/** `/weigh cooked: …`: more of the member's newest open piece that lacks it, or of the piece that was named. */
+export async function addToPiece(context: Context, given: WeighGiven): Promise<Reply> {
+  const { id, store, member, now, typed } = context;
+  const open = await store.open(member.id);
+  const target = given.piece ? await namedPiece(context, given.piece) : openPiece(open, given);
+  if (!given.piece) refuseTakingBack(given);
+  const kept = await store.correct(target.id, { interaction: id, member: member.id, at: now }, (piece) =>
+    changeOf(context, given, piece),
+  );
+  if (kept === null) throw new MemberError('piece-unknown', { read: String(target.seq) });
+  await rememberPresets(context, kept.piece, given);
+  // Kept for as long as a question is, so that *another piece* knows what this line told.
+  await store.keepDraft(draftOf(context));
+  const others = open.some((piece) => piece.id !== kept.piece.id);
+  return card(context, kept.piece, { told: toldOf(given, typed), added: true, fresh: kept.fresh, others });
+}
+
+const draftOf = ({ id, member, typed, now }: Context): Draft => ({
+  id,
+  member: member.id,
+  command: 'weigh',
+  options: typed,
+  confirmed: [],
+  readings: [],
+  interaction: id,
+  expiresAt: now + DRAFT_MILLISECONDS,
+});
+
+/** What becomes new in a piece as it stands; runs inside the store's transaction, so nothing is half-written. */
+function changeOf(context: Context, given: WeighGiven, piece: Piece): PieceChange {
+  const { replaces, typed, confirmed } = context;
+  const cut = given.cut ?? piece.cut;
+  const change = {
+    ...(replaces ? forgotten(piece, typed) : {}),
+    ...changeTold(given, typed, replaces ? null : piece, cut),
+    cut,
+  };
+  const next = { ...piece, ...change };
+  refuseImpossible(next);
+  askIfDoubtful(next, cut, confirmed);
+  return change;
+}
+
+/** What a form that stands for the whole piece does not hold any more. */
+function forgotten(piece: Piece, typed: Readonly<Record<string, string>>): PieceChange {
+  const empty = blank(piece.id, piece.member, piece.postedAt, piece.cut);
+  const gone = Object.keys(piece.typed).filter(
+    (name) => !(name in typed) && name in empty && name !== 'cut' && name !== 'bought',
+  );
+  return Object.fromEntries(gone.map((name) => [name, empty[name as keyof typeof empty]]));
+}
+
+const blank = (id: string, member: string, postedAt: number, cut: CutKey) => ({
+  id,
+  member,
+  postedAt,
+  cut,
+  pieces: 1,
+  bought: 0 as Nanograms,
+  bagged: null,
+  trim: null,
+  left: null,
+  added: null,
+  cooked: null,
+  scraps: null,
+  served: null,
+  saved: [],
+  price: null,
+  grade: null,
+  style: null,
+  bone: null,
+  wrap: null,
+  shop: null,
+  note: null,
+  approximate: false,
+  typed: {},
+});
+
+/** A dash takes a weight back, which only makes sense for a piece that was named. */
+function refuseTakingBack(given: WeighGiven): void {
+  const taken = Object.entries(given).find(([, value]) => value === null);
+  if (taken !== undefined) throw new MemberError('nothing-to-take-back', { option: taken[0] });
+}
+
+/** A weight without a cut: the member's last one is offered first. */
+function cutNotTold({ member, typed, say }: Context): never {
+  const bought = typed.bought ?? '';
+  const { cut } = member.presets;
+  if (cut === undefined) throw new MemberError('cut-missing', { bought });
+  const usual: Reading = { label: { code: 'cut', values: { cut } }, set: { cut: say.trade.cut(cut) } };
+  throw new Ask('cut-not-told', { bought }, [
+    usual,
+    { label: { code: 'another-cut', values: {} }, set: {}, opens: 'cut' },
+  ]);
+}
+
+/** `bought:8.41 lb + 7.96 lb`: two pieces together, or one that did not fit on the scale? */
+function askIfLot({ bought, pieces }: WeighGiven): void {
+  if (!bought || bought.summands < 2 || pieces !== undefined) return;
+  throw new Ask('two-pieces-or-two-goes', { read: bought.text, summands: bought.summands }, [
+    {
+      label: { code: 'as-pieces', values: { pieces: bought.summands } },
+      set: { pieces: String(bought.summands) },
+    },
+    { label: { code: 'one-piece', values: {} }, set: { pieces: '1' } },
+  ]);
+}
+
+function usualStyle({ member }: Context, cut: CutKey) {
+  const family = cutOf(cut).styles;
+  return family === null ? null : (member.presets.styles?.[family] ?? null);
+}
+
+async function namedPiece({ store, member }: Context, seq: number): Promise<Piece> {
+  const piece = await store.piece({ seq });
+  if (piece === null) throw new MemberError('piece-unknown', { read: String(seq) });
+  if (piece.member !== member.id) throw new MemberError('piece-not-yours', { seq });
+  return piece;
+}
+
+/** The newest open piece that lacks every weight that was told; what is there already is never written over unasked. */
+function openPiece(open: readonly Piece[], given: WeighGiven): Piece {
+  const names = weightsGiven(given);
+  const [newest] = open;
+  if (newest === undefined) throw new MemberError('no-open-piece', {});
+  const lacking = open.find((piece) => names.every((name) => weightsOf(piece)[name] === null));
+  if (lacking === undefined) refuseOverwriting(newest, names);
+  return lacking ?? newest;
+}
+
+/** What was told once is offered first the next time. */
+async function rememberPresets({ store, member }: Context, piece: Piece, given: WeighGiven): Promise<void> {
+  const family = cutOf(piece.cut).styles;
+  const presets = {
+    ...member.presets,
+    cut: piece.cut,
+    ...(given.grade ? { grade: given.grade } : {}),
+    ...(given.style && family !== null
+      ? { styles: { ...member.presets.styles, [family]: given.style } }
+      : {}),
+    ...(given.shop ? { shop: given.shop } : {}),
+    ...(given.wrap ? { wrap: given.wrap } : {}),
+  };
+  if (JSON.stringify(presets) !== JSON.stringify(member.presets))
+    await store.remember(member.id, { presets });
+}
+
+/** The card of a piece, with the club's figures for what it has come to. */
+export async function card(
+  { id, store, club, say, doubts }: Context,
+  piece: Piece,
+  { told, added, fresh, others }: { told: readonly Told[]; added: boolean; fresh: boolean; others: boolean },
+): Promise<Reply> {
+  const measure = measureReached(piece);
+  const columns = await store.columns(piece.cut, measure);
+  const beside = wholeGroup(columns, measure, piece.cut);
+  const shops = piece.shop === null ? await store.shops() : [];
+  return weighed({ piece, club, beside, told, added, fresh, others, shops, doubts, interaction: id }, say);
+}

@@ -1,0 +1,109 @@
+/** What a line tells of a piece: its weights net of the pan, and everything that goes with them. */
+import type { Given } from '../../shared/chat/option.ts';
+import type { Piece, PieceChange } from '../../shared/club/piece.ts';
+import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
+import type { Nanograms } from '../../shared/measure/units.ts';
+import type { Told } from '../../shared/replies/weighed.ts';
+import { cutOf } from '../../shared/trade/cuts.ts';
+import type { CutKey, StyleKey } from '../../shared/trade/keys.ts';
+import { stylesOf } from '../../shared/trade/styles.ts';
+import { WEIGHT_NAMES, type WeightName } from '../../shared/yield/piece.ts';
+import type { WeighOptions } from './options.ts';
+
+export type WeighGiven = Given<WeighOptions>;
+export type Typed = Readonly<Record<string, string>>;
+
+/** The weights that a line names, in the order in which a piece meets the scale. */
+export const weightsGiven = (given: WeighGiven): WeightName[] =>
+  WEIGHT_NAMES.filter((name) => given[name] !== undefined);
+
+/** Everything else that is kept as it was told. */
+const KEPT_AS_TOLD = ['grade', 'bone', 'wrap', 'shop', 'note'] as const;
+
+/** How a line changes a piece: what it does not mention stays. */
+export function changeTold(given: WeighGiven, typed: Typed, before: Piece | null, cut: CutKey): PieceChange {
+  const weights = netWeights(given, typed);
+  const change: { -readonly [Key in keyof PieceChange]: PieceChange[Key] } = {};
+  for (const { name, weight } of weights) Object.assign(change, { [name]: weight });
+  for (const name of KEPT_AS_TOLD) {
+    if (given[name] !== undefined) Object.assign(change, { [name]: given[name] });
+  }
+  if (given.price !== undefined) change.price = given.price;
+  if (given.saved !== undefined) change.saved = given.saved ?? [];
+  if (given.pieces) change.pieces = given.pieces;
+  if (given.date) change.day = given.date;
+  if (given.style !== undefined) change.style = given.style === null ? null : styleOf(given.style, cut);
+  if (before !== null && cut !== before.cut) change.cut = cut;
+  change.approximate = estimated(given, before);
+  change.typed = typedAfter(before?.typed ?? {}, typed);
+  return change;
+}
+
+/** An estimate stays one unless every weight that a line tells anew is exact and the piece had none other. */
+const estimated = (given: WeighGiven, before: Piece | null): boolean =>
+  (before?.approximate ?? false) || WEIGHT_NAMES.some((name) => given[name]?.approximate === true);
+
+/** Texts of options that are about the line, not about the piece. */
+const NOT_KEPT = new Set(['piece', 'quiet']);
+
+function typedAfter(before: Typed, typed: Typed): Typed {
+  const texts = Object.entries({ ...before, ...typed });
+  return Object.fromEntries(texts.filter(([name, text]) => !NOT_KEPT.has(name) && text.trim() !== '-'));
+}
+
+function styleOf(style: StyleKey, cut: CutKey): StyleKey {
+  const { styles } = cutOf(cut);
+  if (styles === null) throw new MemberError('styles-none', { read: style, cut });
+  const known = stylesOf(styles);
+  if (!known.includes(style)) throw new MemberError('style-unknown', { read: style, styles: known });
+  return style;
+}
+
+/** The weights that a line tells, each less the pan it was weighed in; `weight` null takes one back. */
+function netWeights(
+  given: WeighGiven,
+  typed: Typed,
+): { name: WeightName; weight: Nanograms | null; pan: Nanograms | null }[] {
+  const names = weightsGiven(given);
+  const pan = panUnder(given, typed, names);
+  return names.map((name) => {
+    const weight = given[name]?.weight ?? null;
+    if (weight === null || pan === null || name !== pan.under) return { name, weight, pan: null };
+    if (pan.weight > weight)
+      throw new MemberError('pan-above-weight', { option: name, weight, pan: pan.weight });
+    return { name, weight: (weight - pan.weight) as Nanograms, pan: pan.weight };
+  });
+}
+
+/** Which weight the pan belongs to: the one from the member's own scale, since a label is net. */
+function panUnder(given: WeighGiven, typed: Typed, names: readonly WeightName[]) {
+  if (!given.pan) {
+    if (given.pans) throw new MemberError('pans-none', { read: typed.pans ?? '' });
+    return null;
+  }
+  const scale = names.filter((name) => name !== 'bought');
+  const [under = 'bought', ...others] = scale;
+  if (others.length > 0) throw askWhichPan(typed, scale, given.pans ?? 1);
+  return { under, weight: (given.pan * (given.pans ?? 1)) as Nanograms };
+}
+
+function askWhichPan(typed: Typed, scale: readonly WeightName[], count: number): Ask {
+  const pan = typed.pan ?? '';
+  const less = (name: string) => ({ [name]: `${typed[name] ?? ''}${` - ${pan}`.repeat(count)}` });
+  const taken = { pan: null, pans: null };
+  const readings: Reading[] = scale.map((option) => ({
+    label: { code: 'pan-under', values: { option } },
+    set: { ...less(option), ...taken },
+  }));
+  const each: Reading = {
+    label: { code: 'pan-under-each', values: {} },
+    set: Object.assign({}, ...scale.map(less), taken),
+  };
+  return new Ask('which-weight-in-pan', { pan, options: scale }, [...readings.slice(0, 4), each]);
+}
+
+/** What to echo: every weight that was told, as it is kept. */
+export const toldOf = (given: WeighGiven, typed: Typed): Told[] =>
+  netWeights(given, typed).flatMap(({ name, weight, pan }) =>
+    weight === null ? [] : [{ name, weight, pan }],
+  );

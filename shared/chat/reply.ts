@@ -1,0 +1,99 @@
+/** A reply in no platform's terms: what is said, shown and offered. */
+import type { Ask, MemberError } from '../errors.ts';
+import type { Picture } from '../pictures/picture.ts';
+
+/** The numbers that a reply's text rounds, unrounded, by name; null where there is none, never NaN. */
+export type Figure =
+  | string
+  | number
+  | boolean
+  | null
+  | readonly Figure[]
+  | { readonly [name: string]: Figure };
+export type Figures = { readonly [name: string]: Figure };
+
+export interface Reply {
+  /** The answer itself: the first line. */
+  answer: string;
+  /** At most four more, before the picture. */
+  lines?: readonly string[];
+  /** Rows of cells, the first row its head; no printed line over 38 characters. */
+  table?: readonly (readonly string[])[];
+  picture?: Picture;
+  /** Small print, last. */
+  small?: readonly string[];
+  actions?: readonly Action[];
+  figures: Figures;
+  /** A second reply that its reader alone sees. */
+  privately?: Reply;
+  /** A card that stands before this reply once: the first time in a club. */
+  welcome?: Reply;
+  /** The piece this is the card of: where it is posted is kept, so that a later change shows there. */
+  piece?: string;
+  /** The options by which its command reaches the same piece again. */
+  again?: Readonly<Record<string, string>>;
+  /** What is still open after the piece was kept: an extra that could not be taken as typed. */
+  doubts?: readonly Doubtful[];
+}
+
+/** An extra that did not hold up the weights: it was left out, and this says why. */
+export interface Doubtful {
+  option: string;
+  /** As typed. */
+  text: string;
+  problem: Ask | MemberError;
+}
+
+/** Who may press: the member it was made for, anyone (answered privately), or a manager of the club. */
+export type Presser = 'owner' | 'anyone' | 'manager';
+
+/** A button. */
+export interface Button {
+  kind: 'button';
+  label: string;
+  id: ActionId;
+  /** The one that is most likely wanted. */
+  main?: boolean;
+}
+
+/** A menu of which one choice is taken; at most 25. */
+export interface Menu {
+  kind: 'menu';
+  /** What stands in the closed menu. */
+  label: string;
+  id: ActionId;
+  choices: readonly { label: string; value: string }[];
+}
+
+export type Action = Button | Menu;
+
+/** What a press says: which action of which command, made for whom, about what. */
+export interface ActionId {
+  /** `weigh`, `mine pans` */
+  command: string;
+  action: string;
+  by: Presser;
+  /** The member it was made for. */
+  owner: string;
+  /** Piece ids, draft ids, keys: no member's text. */
+  about: readonly string[];
+}
+
+/** A form of at most five inputs; what was sent comes back as options of `command`. */
+export interface Form {
+  title: string;
+  /** At most 45 characters in its title and labels. */
+  id: ActionId;
+  inputs: readonly Input[];
+}
+
+export interface Input {
+  /** The option it fills; `more` is a paragraph of `name: value` lines. */
+  name: string;
+  label: string;
+  value?: string;
+  /** A hint while it is empty. */
+  hint?: string;
+  required?: boolean;
+  paragraph?: boolean;
+}

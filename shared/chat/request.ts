@@ -1,0 +1,66 @@
+/** What a member does, in no platform's terms, and what comes back. */
+import type { Form, Reply } from './reply.ts';
+
+/** Where and by whom something is done. */
+export interface Scene {
+  club: string;
+  member: string;
+  /** Whether the platform says that this member manages the club, at this very press. */
+  manager: boolean;
+  /** BCP 47, of the member's client and of the server. */
+  locale: string;
+  clubLocale: string;
+  /** UTC milliseconds. */
+  now: number;
+}
+
+export type Request = Scene & { /** The interaction's id: the same one twice is done once. */ id: string } & (
+    | { kind: 'command'; command: string; options: Readonly<Record<string, string>> }
+    | { kind: 'press'; action: string; values: readonly string[] }
+    | { kind: 'submit'; action: string; fields: Readonly<Record<string, string>> }
+  );
+
+export type Completion = Scene & {
+  command: string;
+  option: string;
+  typed: string;
+  options: Readonly<Record<string, string>>;
+};
+
+/** Who sees an answer: everyone in the channel, or the member alone. */
+export type Audience = 'club' | 'member';
+
+export type Answer =
+  | {
+      kind: 'reply';
+      audience: Audience;
+      reply: Reply;
+      /** Whether it takes the place of the message that was pressed. */
+      edits: boolean;
+      /** Why nothing was kept, if nothing was: an error's or a question's code. */
+      failed?: { code: string; asks: boolean; option?: string };
+    }
+  | { kind: 'form'; form: Form };
+
+/**
+ * An answer on its way. The audience is known before the work is done, since a platform that was told
+ * "wait" can't change it later; a failure is always the member's own (`answer.audience` tells).
+ */
+export interface Coming {
+  audience: Audience;
+  edits: boolean;
+  answer: Promise<Answer>;
+}
+
+export interface Choice {
+  /** What is shown, at most 100 characters. */
+  label: string;
+  /** What is typed in its place, at most 100 characters. */
+  value: string;
+}
+
+/** The one way in: the platform and the rehearsal both call this. */
+export interface Desk {
+  answer(request: Request): Coming;
+  complete(completion: Completion): Promise<Choice[]>;
+}

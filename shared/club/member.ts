@@ -1,0 +1,34 @@
+/** A member of a club, as far as the bot remembers one: never a name. */
+import type { Nanograms, Units } from '../measure/units.ts';
+import type { CutKey, GradeKey, StyleKey, Wrap } from '../trade/keys.ts';
+
+export interface Member {
+  id: string;
+  /** null until they have said. */
+  units: Units | null;
+  /** What a bare `14.8` in pounds means to them on a shop's label, and on their own scale; null: ask. */
+  labelDecimals: 'decimal' | 'ounces' | null;
+  scaleDecimals: 'decimal' | 'ounces' | null;
+  /** What they told last time, offered first the next time. */
+  presets: Presets;
+  /** Out of boards and pictures. */
+  hidden: boolean;
+}
+
+export interface Presets {
+  cut?: CutKey;
+  grade?: GradeKey;
+  /** The usual fat left on, by family of cut. */
+  styles?: Readonly<Record<string, StyleKey>>;
+  shop?: string;
+  wrap?: Wrap;
+  /** The unit that a bare price is per. */
+  priceUnit?: Units;
+  pan?: string;
+}
+
+/** A pan of a member's, whose weight is taken off what the scale shows. */
+export interface Pan {
+  name: string;
+  weight: Nanograms;
+}

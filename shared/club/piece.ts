@@ -1,0 +1,47 @@
+/** A piece as a club keeps it. */
+import type { CalendarDay } from '../measure/day.ts';
+import type { Bone, CutKey, GradeKey, StyleKey, Wrap } from '../trade/keys.ts';
+import type { Weighed } from '../yield/piece.ts';
+
+export interface Piece extends Weighed {
+  /** The id of the interaction that started it: the same message twice is one piece. */
+  id: string;
+  /** Posting order within the club, from 1: what people see ("piece 128"). */
+  seq: number;
+  member: string;
+  /** UTC milliseconds. */
+  postedAt: number;
+  day: CalendarDay;
+  cut: CutKey;
+  grade: GradeKey | null;
+  style: StyleKey | null;
+  bone: Bone | null;
+  wrap: Wrap | null;
+  shop: string | null;
+  note: string | null;
+  /** Some weight was an estimate: counts in averages, not in boards, debates or predictions. */
+  approximate: boolean;
+  /** The texts as typed, by option. */
+  typed: Readonly<Record<string, string>>;
+  /** Confirmed by its poster although unusual. UTC milliseconds. */
+  confirmedAt: number | null;
+  /** Set aside by a manager: kept, out of every figure. */
+  setAsideAt: number | null;
+  setAsideWhy: string | null;
+  /** How often it was corrected or added to. */
+  revision: number;
+}
+
+/** A piece about to be kept: the store gives it its `seq`. */
+export type NewPiece = Omit<Piece, 'seq' | 'revision' | 'confirmedAt' | 'setAsideAt' | 'setAsideWhy'>;
+
+/** What may change in a piece once it is kept. */
+export type PieceChange = Partial<Omit<Piece, 'id' | 'seq' | 'member' | 'postedAt' | 'revision'>>;
+
+/** Who changes a piece, through which interaction, when and why. */
+export interface Correction {
+  interaction: string;
+  member: string;
+  at: number;
+  why?: string;
+}

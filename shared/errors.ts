@@ -1,0 +1,224 @@
+/**
+ * The two ways in which reading what a member typed can end without a result.
+ *
+ * Both carry values, never sentences: they are worded at the edge, in the language of whoever reads them
+ * (`words/<language>/errors.ts` and `questions.ts` have one function for each code below).
+ */
+import type { CalendarDay } from './measure/day.ts';
+import type { Price } from './measure/money.ts';
+import type { Nanograms } from './measure/units.ts';
+import type { CutKey, GradeKey, StyleKey } from './trade/keys.ts';
+import type { WeightName } from './yield/piece.ts';
+
+/** Every problem a member can be told about: code -> the values its sentence needs. */
+export interface Problems {
+  /** A line that is not a command of ours, or an option that the command does not have. */
+  'command-unknown': { read: string; near: string | null };
+  'option-unknown': { command: string; read: string; near: string | null };
+  'option-twice': { option: string };
+  /** A value that is none of the choices. */
+  'choice-unknown': { option: string; read: string; choices: readonly string[] };
+  'number-unreadable': { option: string; read: string; low: number; high: number };
+  'text-too-long': { option: string; length: number; limit: number };
+  /** A dash takes a weight back, but only of a piece that was named. */
+  'nothing-to-take-back': { option: string };
+  'cut-unknown': { read: string; near: readonly CutKey[] };
+  'cut-missing': { bought: string };
+  'bought-missing': { cut: CutKey };
+  'nothing-told': Record<never, never>;
+  'grade-unknown': { read: string; grades: readonly GradeKey[] };
+  'style-unknown': { read: string; styles: readonly StyleKey[] };
+  'styles-none': { read: string; cut: CutKey };
+  /** What can't be, whatever the scale says: a part heavier than the whole it came from. */
+  'part-above-whole': { part: WeightName; weight: Nanograms; whole: WeightName; of: Nanograms };
+  'nothing-left': { trim: Nanograms; of: Nanograms };
+  'weight-zero': { option: WeightName };
+  /** On the plate and thrown away do not add up to what came off the heat. */
+  'parts-off': { scraps: Nanograms; served: Nanograms; cooked: Nanograms; sum: Nanograms };
+  'saved-above-trim': { saved: Nanograms; trim: Nanograms };
+  'saved-unreadable': { read: string };
+  'pan-above-weight': { option: string; weight: Nanograms; pan: Nanograms };
+  'pan-weight-missing': { name: string };
+  'pan-name-missing': Record<never, never>;
+  'pans-none': { read: string };
+  'piece-unknown': { read: string };
+  'piece-removed': Record<never, never>;
+  'piece-not-yours': { seq: number };
+  'no-open-piece': Record<never, never>;
+  'already-weighed': { seq: number; option: WeightName; weight: Nanograms };
+  /** Presses. */
+  'not-yours': Record<never, never>;
+  'managers-only': Record<never, never>;
+  'question-expired': Record<never, never>;
+  'button-outdated': Record<never, never>;
+  /** Nothing was typed where a weight was expected. */
+  'weight-empty': { option: string };
+  /** Over 60 characters. */
+  'weight-too-long': { option: string; read: string };
+  /** Text, an exponent, a stray sign: `part` is what could not be understood. */
+  'weight-unreadable': { option: string; read: string; part: string };
+  /** Two decimal marks (`1.2.3`), or another number that is none. */
+  'weight-number': { option: string; read: string; part: string };
+  /** Stones, cups, millilitres. */
+  'weight-other-unit': { option: string; read: string; unit: string };
+  /** Kilos and ounces in one weight. */
+  'weight-mixed': { option: string; read: string };
+  /** Below nothing, as typed or once everything is taken off. */
+  'weight-negative': { option: string; read: string };
+  /** Above 1,000 kg. */
+  'weight-too-heavy': { option: string; read: string };
+  /** A fraction over zero. */
+  'weight-by-zero': { option: string; read: string };
+  /** More readings than can be asked about. */
+  'weight-unclear': { option: string; read: string };
+  /** A pan taken off that the member does not have; `pans` are the names they have. */
+  'pan-unknown': { option: string; read: string; name: string; pans: readonly string[] };
+  'pan-no-letter': { option: string; read: string };
+  'pan-too-long': { option: string; read: string; most: number };
+  'pan-signs': { option: string; read: string };
+  'pan-reads-as-weight': { option: string; read: string };
+  /** No price; `part` is what could not be understood. */
+  'price-unreadable': { option: string; read: string; part: string };
+  'price-negative': { option: string; read: string };
+  /** More than four decimals. */
+  'price-decimals': { option: string; read: string };
+  /** Above 1,000,000. */
+  'price-too-high': { option: string; read: string };
+  /** A sign like `$` in a club whose own currency is written with another: the code is needed. */
+  'price-sign': { option: string; read: string; sign: string };
+  'price-two-currencies': { option: string; read: string };
+  /** Per stone, per piece. */
+  'price-basis': { option: string; read: string; unit: string };
+  'day-unreadable': { option: string; read: string };
+  /** A day that no calendar has: 30 February. */
+  'day-not-there': { option: string; read: string };
+  'day-ahead': { option: string; read: string; today: CalendarDay };
+  /** Before 1970. */
+  'day-too-old': { option: string; read: string };
+}
+
+export type ProblemCode = keyof Problems;
+
+/** Something that can't be taken: what was read, what is wrong, what would work. Shown to its author alone. */
+export class MemberError<Code extends ProblemCode = ProblemCode> extends Error {
+  readonly code: Code;
+  readonly values: Problems[Code];
+
+  constructor(code: Code, values: Problems[Code]) {
+    super(`${code} ${JSON.stringify(values)}`);
+    this.name = 'MemberError';
+    this.code = code;
+    this.values = values;
+  }
+}
+
+/** Every question that a text can raise: code -> the values its sentence needs. */
+export interface Questions {
+  /** A name that several cuts answer to. */
+  'which-cut': { read: string };
+  'which-style': { read: string };
+  'cut-not-told': { bought: string };
+  /** Far outside what one piece of this cut weighs. */
+  size: { bought: Nanograms; pieces: number; cut: CutKey; low: Nanograms; high: Nanograms };
+  /** More than half of a piece came off, or less than half was left. */
+  'came-off-or-left': { option: 'trim' | 'left'; weight: Nanograms; of: Nanograms };
+  /** More came off the heat than went in. */
+  gain: { cooked: Nanograms; from: Nanograms };
+  /** What came off and what was left do not add up to the piece. */
+  gap: { trim: Nanograms; left: Nanograms; of: Nanograms; missing: Nanograms };
+  'two-pieces-or-two-goes': { read: string; summands: number };
+  'which-weight-in-pan': { pan: string; options: readonly string[] };
+  /** A bare number from a member who never said which units they use. */
+  'pounds-or-kilos': { option: string; read: string };
+  /** `14.8` in pounds: a decimal, or 14 lb 8 oz. */
+  'decimals-or-ounces': { option: string; read: string };
+  /** `1,234 g`. */
+  'thousands-or-decimals': { option: string; read: string };
+  /** A bare `500` from a member who thinks in kilos. */
+  'grams-or-kilos': { option: string; read: string };
+  /** `2 lb 17 oz`: 3 lb 1 oz, or 2 lb 1.7 oz. */
+  'over-the-larger': { option: string; read: string };
+  /** `2 Pfund`, `2 libras`. */
+  'which-pound': { option: string; read: string };
+  /** `2-9`, `2 9.4`, `6 kg 7`: two numbers that go together in more than one way. */
+  'which-weight': { option: string; read: string };
+  /** A bare amount: `4.99`. */
+  'per-weight-or-in-all': { option: string; read: string };
+  /** `1,234/lb`, `4.99/Pfund`. */
+  'which-price': { option: string; read: string };
+  /** `7/4`. */
+  'which-day': { option: string; read: string };
+}
+
+export type QuestionCode = keyof Questions;
+
+/** A weight to be written in one form; `own`: in the reader's units. */
+export interface Written {
+  weight: Nanograms;
+  form: 'lb' | 'lb-oz' | 'kg' | 'g' | 'own';
+}
+
+/** What the button of a reading says: code -> values, worded in `words/<language>/questions.ts`. */
+export interface Labels {
+  /** A weight, in the form in which this reading takes it. */
+  weight: Written;
+  cut: { cut: CutKey };
+  style: { style: StyleKey };
+  'another-cut': Record<never, never>;
+  /** The piece is as it was typed. */
+  'as-typed': { option: string; weight: Nanograms };
+  'as-came-off': { weight: Nanograms };
+  'as-left': { weight: Nanograms };
+  'as-juice': { juice: Nanograms };
+  'as-pieces': { pieces: number };
+  'one-piece': Record<never, never>;
+  'nothing-added': Record<never, never>;
+  'tell-added': Record<never, never>;
+  'pan-under': { option: string };
+  'pan-under-each': Record<never, never>;
+  'always-decimals': Record<never, never>;
+  'always-ounces': Record<never, never>;
+  price: { price: Price };
+  day: { day: CalendarDay };
+}
+
+export type Label = { [Code in keyof Labels]: { code: Code; values: Labels[Code] } }[keyof Labels];
+
+/** What is kept for a member when they press a reading that says so. */
+export interface Remembered {
+  units?: 'lb' | 'kg';
+  /** What `14.8` means to them on a shop's label, and on their own scale. */
+  labelDecimals?: 'decimal' | 'ounces';
+  scaleDecimals?: 'decimal' | 'ounces';
+}
+
+/** One way to understand what was typed; pressing it runs the same command again with these changes. */
+export interface Reading {
+  label: Label;
+  /** Options to write anew (null: to take away). A weight is written as its button shows it. */
+  set: Readonly<Record<string, string | Written | null>>;
+  /** The doubt that this press settles, where the text stays as it is. */
+  confirms?: Doubt;
+  /** Instead of running the command again, opens its form with this option still to fill. */
+  opens?: string;
+  remember?: Remembered;
+}
+
+/** A doubt about weights that can be read well enough but look wrong. */
+export type Doubt = 'size' | 'trim' | 'gain' | 'gap';
+
+/** Something that two careful people could read differently: it is asked, never taken. */
+export class Ask<Code extends QuestionCode = QuestionCode> extends Error {
+  readonly code: Code;
+  readonly values: Questions[Code];
+  /** Two to five of them, the likeliest first. */
+  readonly readings: readonly Reading[];
+
+  constructor(code: Code, values: Questions[Code], readings: readonly Reading[]) {
+    super(`${code} ${JSON.stringify(values)}`);
+    this.name = 'Ask';
+    this.code = code;
+    this.values = values;
+    this.readings = readings;
+  }
+}

@@ -1,0 +1,63 @@
+/** What a locale decides about print, asked from Intl once a locale. */
+import type { DecimalMark } from './units.ts';
+
+/** How one locale prints. */
+export interface Locale {
+  /** `en`, `de`: the language alone. */
+  readonly language: string;
+  readonly mark: DecimalMark;
+  /** Whether the sign of a currency stands before the amount. */
+  readonly signFirst: boolean;
+  /** The format of a day, or null for languages whose names of months are not read back. */
+  days(): Intl.DateTimeFormat | null;
+}
+
+const TAG = /^([a-z]{2,3})(?:-([a-z]{4}))?(?:-([a-z]{2}|\d{3}))?(?:-|$)/i;
+const FALLBACK = 'en-US';
+const DAY_LANGUAGES = new Set(['en', 'de', 'es']);
+/** Latin digits and the common calendar, whatever the locale has of its own: they are what is read back. */
+const PLAIN = { numberingSystem: 'latn', calendar: 'gregory' } as const;
+const DAY = { ...PLAIN, day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' } as const;
+const MONEY = {
+  numberingSystem: 'latn',
+  style: 'currency',
+  currency: 'USD',
+  minimumFractionDigits: 2,
+} as const;
+
+/** The language, script and region of a locale that Intl knows; `en-US` for any other text. */
+function knownTag(locale: string): string {
+  const [, language, script, region] = TAG.exec(locale) ?? [];
+  if (language === undefined) return FALLBACK;
+  const tag = [language, script, region].filter((part) => part !== undefined).join('-');
+  return Intl.NumberFormat.supportedLocalesOf([tag])[0] ?? FALLBACK;
+}
+
+function ask(tag: string): Locale {
+  const parts = new Intl.NumberFormat(tag, MONEY).formatToParts(0.5);
+  const place = (kind: Intl.NumberFormatPartTypes) => parts.findIndex(({ type }) => type === kind);
+  const language = tag.split('-')[0] ?? '';
+  let days: Intl.DateTimeFormat | null = null;
+  return {
+    language,
+    mark: new Intl.NumberFormat(tag, PLAIN).format(0.5).includes(',') ? ',' : '.',
+    signFirst: place('currency') < place('integer'),
+    days: () => {
+      if (DAY_LANGUAGES.has(language)) days ??= new Intl.DateTimeFormat(tag, DAY);
+      return days;
+    },
+  };
+}
+
+const known = new Map<string, Locale>();
+
+/** How `locale` (any text: a BCP 47 tag that Intl knows, or it is taken for `en-US`) prints. Throws nothing. */
+export function localeOf(locale: string): Locale {
+  const tag = knownTag(locale);
+  const found = known.get(tag) ?? ask(tag);
+  known.set(tag, found);
+  return found;
+}
+
+/** How a locale writes decimals: `,` for `de`, `.` for `en-US` and for what Intl does not know. */
+export const decimalMark = (locale: string): DecimalMark => localeOf(locale).mark;

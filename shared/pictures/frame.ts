@@ -1,0 +1,110 @@
+/**
+ * What every picture shares: its size, its margins, its texts' sizes, the lines at its head and foot.
+ *
+ * Pictures are read on phones, some 400 pixels wide: there a text of 20 layout pixels is 11 pixels high,
+ * which is the least that is used.
+ */
+import type { Note } from './notes.ts';
+import { INK, QUIET_INK } from './palette.ts';
+import type { Json } from './picture.ts';
+
+/** Layout pixels. */
+export const WIDTH = 720;
+export const MARGIN = 28;
+export const INNER_WIDTH = WIDTH - 2 * MARGIN;
+
+/** The shipped font, and its other half, which has the letters of central Europe and Turkey. */
+export const FONT = 'Trimtally Sans';
+export const FONT_MORE = 'Trimtally Sans More';
+
+/** Heights of letters in layout pixels. */
+export const SIZE = { key: 60, title: 36, label: 24, small: 20 } as const;
+
+/** From one line of a text to the next, for a size. `placement` of a renderer uses the same. */
+export const lineHeight = (size: number): number => Math.round(size * 1.25);
+
+/** What an average letter takes of its size: for leaving room, not for placing. */
+const LETTER = 0.54;
+const ABOUT_LINES = 2;
+
+/** The one figure that a picture is about, large at its top right: `45.9 %` over `on the plate`. */
+export interface KeyFigure {
+  figure: string;
+  caption: string;
+  colour: string;
+}
+const KEY_WIDTH = 210;
+/** The large figure is higher than the title: what stands below it starts lower. */
+const KEY_DOWN = 10;
+const GAP = 16;
+
+/** How many lines to leave room for, at most {@link ABOUT_LINES}. */
+const linesOf = (text: string, size: number, width: number): number =>
+  Math.min(ABOUT_LINES, Math.max(1, Math.ceil((text.length * size * LETTER) / width)));
+
+/** The middles of the head's lines, from the top. */
+const TITLE_AT = MARGIN + SIZE.title / 2;
+const ABOUT_AT = TITLE_AT + SIZE.title / 2 + SIZE.label / 2 + 10;
+
+function keyNotes({ figure, caption, colour }: KeyFigure): readonly Note[] {
+  const right = { x: WIDTH - MARGIN, align: 'right', width: KEY_WIDTH, bold: true } as const;
+  return [
+    { ...right, text: figure, y: TITLE_AT + 4, size: SIZE.key, colour },
+    { ...right, text: caption, y: ABOUT_AT + KEY_DOWN, size: SIZE.label, colour: INK },
+  ];
+}
+
+/** The lines at the top: the title, what it is about, the key figure. `bottom`: where they end, in layout pixels. */
+export function head(
+  title: string,
+  about: string,
+  key: KeyFigure | null,
+): { notes: readonly Note[]; bottom: number } {
+  const width = key === null ? INNER_WIDTH : INNER_WIDTH - KEY_WIDTH - GAP;
+  const lines = linesOf(about, SIZE.label, width);
+  const text = { x: MARGIN, width };
+  return {
+    notes: [
+      { ...text, text: title, y: TITLE_AT, size: SIZE.title, bold: true, colour: INK },
+      { ...text, text: about, y: ABOUT_AT, size: SIZE.label, colour: QUIET_INK, lines },
+      ...(key === null ? [] : keyNotes(key)),
+    ],
+    bottom:
+      ABOUT_AT +
+      SIZE.label / 2 +
+      (lines - 1) * lineHeight(SIZE.label) +
+      (key !== null && lines === 1 ? KEY_DOWN : 0),
+  };
+}
+
+/** The small print at the bottom, one line each, the first one's middle at `middle`. */
+export function foot(texts: readonly string[], middle: number): readonly Note[] {
+  return texts.map((text, index) => ({
+    text,
+    x: MARGIN,
+    y: middle + index * lineHeight(SIZE.small),
+    size: SIZE.small,
+    colour: QUIET_INK,
+    width: INNER_WIDTH,
+  }));
+}
+
+/**
+ * The options that every chart has: nothing moves, nothing is drawn but the data and our notes.
+ * `top` and `bottom` are the edges of the room left to the data, from the top and the bottom of the picture.
+ */
+export function options(
+  top: number,
+  bottom: number,
+  notes: readonly Note[],
+): { readonly [key: string]: Json } {
+  return {
+    responsive: false,
+    maintainAspectRatio: false,
+    animation: false,
+    events: [],
+    font: { family: `"${FONT}", "${FONT_MORE}"`, size: SIZE.label },
+    layout: { autoPadding: false, padding: { left: MARGIN, right: MARGIN, top, bottom } },
+    plugins: { legend: { display: false }, tooltip: { enabled: false }, notes },
+  };
+}

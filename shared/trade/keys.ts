@@ -1,0 +1,11 @@
+/** Keys that never change: they stand in storage, in figures and in exports. */
+
+/** `beef/brisket-whole`, or `own/<id>` for a cut of the club's own. */
+export type CutKey = string & { readonly key: 'cut' };
+/** `usda/choice`. Grades are compared only within one scale, the part before the slash. */
+export type GradeKey = string & { readonly key: 'grade' };
+/** `brisket/thick`: the fat left on, told by a measure. */
+export type StyleKey = string & { readonly key: 'style' };
+
+export type Bone = 'in' | 'out';
+export type Wrap = 'none' | 'paper' | 'foil' | 'boat';

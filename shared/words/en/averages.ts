@@ -1,0 +1,83 @@
+/** The club's figures in words: each of the averages by its own name, never mixed up. */
+import type { Show } from '../../measure/show.ts';
+import { cutOf } from '../../trade/cuts.ts';
+import type { CutKey } from '../../trade/keys.ts';
+import type { Measure } from '../../yield/measure.ts';
+import { people, pieces } from './counts.ts';
+import { AVERAGE_PIECE } from './measures.ts';
+import { inside } from './names.ts';
+
+/** What of every 100 does: the base that each measure is a share of. */
+const OF_EVERY_100: Record<Measure, (unit: string) => readonly [string, string]> = {
+  trim: (unit) => [`Of every 100 ${unit} bought`, 'came off'],
+  cooking: (unit) => [`Of every 100 ${unit} into the heat`, 'came out'],
+  carving: (unit) => [`Of every 100 ${unit} off the heat`, 'got to the plate'],
+  plate: (unit) => [`Of every 100 ${unit} bought`, 'got to the plate'],
+};
+
+const TITLES: Record<Measure, string> = {
+  trim: 'What comes off raw',
+  cooking: 'What is kept in the heat',
+  carving: 'What is kept at the board',
+  plate: 'What gets to the plate',
+};
+
+export const averages = (show: Show) => ({
+  cut: ({
+    cut,
+    measure,
+    share,
+    count,
+    members,
+  }: {
+    cut: CutKey;
+    measure: Measure;
+    share: number;
+    count: number;
+    members: number;
+  }) =>
+    `${cutOf(cut).name}: ${show.share(share)} ${AVERAGE_PIECE[measure]} (${pieces(show, count)}, ${people(show, members)}).`,
+  allCuts: ({
+    measure,
+    cuts,
+    count,
+    members,
+  }: {
+    measure: Measure;
+    cuts: number;
+    count: number;
+    members: number;
+  }) =>
+    `${TITLES[measure]}, by cut: ${show.count(cuts)} ${cuts === 1 ? 'cut' : 'cuts'}, ${pieces(show, count)}, ${people(show, members)}.`,
+  byGrade: ({ grades }: { grades: number }) => `By grade: ${show.count(grades)} told.`,
+  pooled: ({ measure, share }: { measure: Measure; share: number }) => {
+    const [base, verb] = OF_EVERY_100[measure](show.form.units);
+    return `${base}, ${show.oneDecimal(share * 100)} ${show.form.units} ${verb}.`;
+  },
+  whyDifferent: ({ heavierIs }: { heavierIs: 'less' | 'more' }) =>
+    `The two differ because here heavier pieces ${heavierIs === 'less' ? 'lose less' : 'lose more'}.`,
+  memberMean: ({ share }: { share: number }) => `The average member: ${show.share(share)}.`,
+  middleHalf: ({ median, low, high }: { median: number; low: number; high: number }) =>
+    `The middle piece: ${show.share(median)}; half of them lie from ${show.share(low)} to ${show.share(high)}.`,
+  oneMember: () => "One member's pieces only, so far.",
+  gained: ({ count }: { count: number }) =>
+    `${pieces(show, count)} gained weight and ${count === 1 ? 'is' : 'are'} left out here.`,
+  none: ({ measure, cut }: { measure: Measure; cut: CutKey | null }) =>
+    `Nothing to average yet${cut === null ? '' : ` for ${inside(cut)}`}: ${NEEDED[measure]}`,
+  head: {
+    cut: () => '',
+    grade: () => '',
+    mean: () => 'Average',
+    counts: () => 'Pieces',
+  },
+  countsNote: () => 'Pieces: 12 by 4 is 12 pieces of 4 people.',
+  countsCell: ({ count, members }: { count: number; members: number }) =>
+    `${show.count(count)} by ${show.count(members)}`,
+});
+
+const NEEDED: Record<Measure, string> = {
+  trim: 'weigh a piece in with what came off, like `/weigh cut:packer bought:14.83 lb trim:2 lb 9.4 oz`.',
+  cooking: 'it needs what was left to cook and what came off the heat.',
+  carving: 'it needs what came off the heat and what was thrown away or on the plate.',
+  plate: 'it needs what was bought and what was thrown away or on the plate after cooking.',
+};

@@ -1,0 +1,137 @@
+/** What a member reads when something can't be taken: what was read, what is wrong, what would work. */
+import type { Problems } from '../../errors.ts';
+import { decimalMark, type Show } from '../../measure/show.ts';
+import { NANOGRAMS, type Nanograms } from '../../measure/units.ts';
+import { HEAVIEST } from '../../measure/weight.ts';
+import { cutOf } from '../../trade/cuts.ts';
+import { quote, quoteOption } from '../quote.ts';
+import { PARTS } from './parts.ts';
+
+/** 2 lb 9.4 oz, or 1.17 kg. */
+const EXAMPLE = ((NANOGRAMS.oz * 414) / 10) as Nanograms;
+/** 9.4 oz, or 266 g. */
+const SMALL_EXAMPLE = ((NANOGRAMS.oz * 94) / 10) as Nanograms;
+
+/** A weight that works, as this reader would write it. */
+const example = (show: Show): string => `\`${show.weight(EXAMPLE)}\``;
+const amountExample = (show: Show): string => (decimalMark(show.form.locale) === ',' ? '4,99' : '4.99');
+/** A price that works, as this reader would write it. */
+const priceExample = (show: Show): string => `\`${amountExample(show)}/${show.form.units}\``;
+
+export const errors = (show: Show): { [Code in keyof Problems]: (values: Problems[Code]) => string } => ({
+  'weight-empty': ({ option }) =>
+    `${quoteOption(option, '')} has no weight in it. Write one like ${example(show)}.`,
+  'weight-too-long': ({ option, read }) =>
+    `${quoteOption(option, read)} is too long for a weight. Write only the weight, like ${example(show)}.`,
+  'weight-unreadable': ({ option, read, part }) =>
+    `I can't read ${quoteOption(option, read)} as a weight${part === '' ? '' : `: ${quote(part)} is what stops me`}. Write it like ${example(show)}.`,
+  'weight-number': ({ option, read, part }) =>
+    `${quoteOption(option, read)}: ${quote(part)} is not one number. Write it like ${example(show)}.`,
+  'weight-other-unit': ({ option, read, unit }) =>
+    `${quoteOption(option, read)}: I don't know ${quote(unit)} as a weight. Use pounds, ounces, kilos or grams, like ${example(show)}.`,
+  'weight-mixed': ({ option, read }) =>
+    `${quoteOption(option, read)} mixes kilos or grams with pounds or ounces. Write all of it in one, like ${example(show)}.`,
+  'weight-negative': ({ option, read }) =>
+    `${quoteOption(option, read)} comes to less than nothing. A weight is zero or more, like ${example(show)}.`,
+  'weight-too-heavy': ({ option, read }) =>
+    `${quoteOption(option, read)} is above ${show.weight(HEAVIEST)}, the most I take. Check the unit, and write it like ${example(show)}.`,
+  'weight-by-zero': ({ option, read }) =>
+    `${quoteOption(option, read)} has a fraction over zero. Write it like \`14 3/4 ${show.form.units}\`.`,
+  'weight-unclear': ({ option, read }) =>
+    `${quoteOption(option, read)} can be read in too many ways. Write every number with its unit, like ${example(show)}.`,
+  'pan-unknown': ({ option, read, name, pans }) =>
+    pans.length === 0
+      ? `${quoteOption(option, read)}: you have no pan called ${quote(name)}, nor any other yet. Take its weight off, like \`${show.weight(EXAMPLE)} - ${show.weight(SMALL_EXAMPLE)}\`.`
+      : `${quoteOption(option, read)}: you have no pan called ${quote(name)}. You have ${pans.map(quote).join(', ')}.`,
+  'pan-no-letter': ({ option, read }) =>
+    `${quoteOption(option, read)}: the name of a pan needs a letter. Call it something like \`blue pan\`.`,
+  'pan-too-long': ({ option, read, most }) =>
+    `${quoteOption(option, read)} is too long: a name has at most ${show.count(most)} characters. Call it something like \`blue pan\`.`,
+  'pan-signs': ({ option, read }) =>
+    `${quoteOption(option, read)}: a name has only letters, digits and spaces. Call it something like \`blue pan\`.`,
+  'pan-reads-as-weight': ({ option, read }) =>
+    `${quoteOption(option, read)} could be taken for part of a weight. Call it something like \`blue pan\`.`,
+  'price-unreadable': ({ option, read, part }) =>
+    `I can't read ${quoteOption(option, read)} as a price${part === '' ? '' : `: ${quote(part)} is what stops me`}. Write it like ${priceExample(show)}.`,
+  'price-negative': ({ option, read }) =>
+    `${quoteOption(option, read)} is less than nothing. Write a price like ${priceExample(show)}.`,
+  'price-decimals': ({ option, read }) =>
+    `${quoteOption(option, read)} has more than four decimals. Write it like ${priceExample(show)}.`,
+  'price-too-high': ({ option, read }) =>
+    `${quoteOption(option, read)} is more than I take. Write a price like ${priceExample(show)}.`,
+  'price-sign': ({ option, read, sign }) =>
+    `${quoteOption(option, read)}: ${quote(sign)} is not this club's currency, and several have it. Write the code, like \`USD ${amountExample(show)}/${show.form.units}\`.`,
+  'price-two-currencies': ({ option, read }) =>
+    `${quoteOption(option, read)} has two currencies. Write one of them, like \`USD ${amountExample(show)}/${show.form.units}\`.`,
+  'price-basis': ({ option, read, unit }) =>
+    `${quoteOption(option, read)}: I take prices per pound, ounce, kilo or 100 g, not per ${quote(unit)}. Write it like ${priceExample(show)}.`,
+  'day-unreadable': ({ option, read }) =>
+    `I can't read ${quoteOption(option, read)} as a day. Write it like \`2026-07-04\`, \`4 July\` or \`yesterday\`.`,
+  'day-not-there': ({ option, read }) =>
+    `There is no day like ${quoteOption(option, read)}. Write it like \`2026-07-04\` or \`4 July\`.`,
+  'day-ahead': ({ option, read, today }) =>
+    `${quoteOption(option, read)} is still to come: today is ${show.day(today)}. Write a day like \`yesterday\` or \`4 July\`.`,
+  'day-too-old': ({ option, read }) =>
+    `${quoteOption(option, read)} is before 1970. Write a day like \`2026-07-04\` or \`yesterday\`.`,
+  'command-unknown': ({ read, near }) =>
+    near === null
+      ? `I know no ${quote(read)}. Type \`/help\` for what there is.`
+      : `I know no ${quote(read)}. Did you mean \`/${near}\`?`,
+  'option-unknown': ({ command, read, near }) =>
+    near === null
+      ? `\`/${command}\` takes \`name:value\`, and ${quote(read)} is neither. See \`/help\`.`
+      : `${quote(read)} is no option of \`/${command}\`. Did you mean \`${near}:\`?`,
+  'option-twice': ({ option }) => `\`${option}:\` stands there twice. Leave one of them.`,
+  'choice-unknown': ({ option, read, choices }) =>
+    `${quoteOption(option, read)} is none of ${choices.map(quote).join(', ')}.`,
+  'number-unreadable': ({ option, read, low, high }) =>
+    `${quoteOption(option, read)} should be a whole number from ${show.count(low)} to ${show.count(high)}.`,
+  'text-too-long': ({ option, length, limit }) =>
+    `\`${option}:\` has ${show.count(length)} characters; ${show.count(limit)} is the most I keep.`,
+  'nothing-to-take-back': ({ option }) =>
+    `\`${option}:-\` takes a weight back, so say from which piece: \`piece:12 ${option}:-\`.`,
+  'cut-unknown': ({ read, near }) =>
+    `I know no cut called ${quote(read)}. Near it: ${near.map((key) => quote(cutOf(key).name)).join(', ')}.`,
+  'cut-missing': ({ bought }) =>
+    `${quoteOption('bought', bought)}: of what? Add the cut, like \`cut:packer\` or \`cut:Boston butt\`.`,
+  'bought-missing': ({ cut }) =>
+    `${cutOf(cut).name}: what did the label say? Add it, like \`bought:${show.weight(cutOf(cut).usual.low)}\`.`,
+  'nothing-told': () => `Nothing to weigh in there. Add a weight, like \`trim:${show.weight(EXAMPLE)}\`.`,
+  'grade-unknown': ({ read, grades }) =>
+    `${quoteOption('grade', read)} is no grade I know. There are ${grades.map((key) => quote(key.split('/')[1] ?? key)).join(', ')}.`,
+  'style-unknown': ({ read, styles }) =>
+    `${quoteOption('style', read)} is no style I know. There are ${styles.map((key) => quote(key.split('/')[1] ?? key)).join(', ')}.`,
+  'styles-none': ({ read, cut }) =>
+    `${quoteOption('style', read)}: nobody trims ${cutOf(cut).name} by a measure here. Leave the style out.`,
+  'part-above-whole': ({ part, weight, whole, of }) =>
+    `That can't be: ${show.weight(weight)} ${PARTS[part]} is more than ${show.weight(of)} ${PARTS[whole]}. Which of the two is off?`,
+  'nothing-left': ({ trim, of }) =>
+    `That can't be: with ${show.weight(trim)} off ${show.weight(of)} nothing is left to cook. Which of the two is off?`,
+  'weight-zero': ({ option }) => `\`${option}:0\` can't be. Leave it out if it was not weighed.`,
+  'parts-off': ({ scraps, served, cooked, sum }) =>
+    `${show.weight(scraps)} thrown away and ${show.weight(served)} on the plate are ${show.weight(sum)}, but ${show.weight(cooked)} came off the heat. Which is off?`,
+  'saved-above-trim': ({ saved, trim }) =>
+    `That can't be: ${show.weight(saved)} saved is more than the ${show.weight(trim)} that came off. Which of the two is off?`,
+  'saved-unreadable': ({ read }) =>
+    `${quoteOption('saved', read)}: write each as a name, a weight and its worth if any, like \`tallow ${show.weight(SMALL_EXAMPLE)} @3, grind ${show.weight(SMALL_EXAMPLE)}\`.`,
+  'pan-above-weight': ({ option, weight, pan }) =>
+    `\`${option}:\` is ${show.weight(weight)} and the pan alone ${show.weight(pan)}. Was the pan on the scale?`,
+  'pan-weight-missing': ({ name }) =>
+    `What does ${quote(name)} weigh empty? Add it, like \`weight:${show.weight(SMALL_EXAMPLE)}\`.`,
+  'pan-name-missing': () => 'What do you call that pan? Add it, like `name:blue pan`.',
+  'pans-none': ({ read }) => `\`pans:${read}\` of which pan? Add it, like \`pan:blue pan\`.`,
+  'piece-unknown': ({ read }) => `This club has no piece ${quote(read)}. The number stands under each card.`,
+  'piece-removed': () =>
+    'That piece was taken back, so it is not kept again. Type its line anew to start another.',
+  'piece-not-yours': ({ seq }) =>
+    `Piece ${show.count(seq)} is somebody else's: only they can add to it or mend it.`,
+  'no-open-piece': () =>
+    'You have no piece waiting for more weights. Start one with its cut and the weight on its label.',
+  'already-weighed': ({ seq, option, weight }) =>
+    `Piece ${show.count(seq)} has ${show.weight(weight)} ${PARTS[option]} already. To change it, name it: \`piece:${seq} ${option}:…\`.`,
+  'not-yours': () => 'That button is for the one who asked. Type the command yourself for one of your own.',
+  'managers-only': () => 'Only who manages this server may do that.',
+  'question-expired': () =>
+    'That question is over 15 minutes old and nothing was kept. Type your line again, please.',
+  'button-outdated': () => 'That button is from an older version of me. Type the command again, please.',
+});

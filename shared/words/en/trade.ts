@@ -1,0 +1,40 @@
+/** What cuts, grades and styles are called. */
+
+import type { Show } from '../../measure/show.ts';
+import { cutOf } from '../../trade/cuts.ts';
+import type { Bone, CutKey, GradeKey, StyleKey, Wrap } from '../../trade/keys.ts';
+import type { Measure } from '../../yield/measure.ts';
+
+/** Names of grades by their key's last part; a grade is a proper name. */
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
+const STYLES: Readonly<Record<string, string>> = {
+  'brisket/thick': 'fat over 1/4 in (6 mm)',
+  'brisket/quarter': 'fat 1/4 in (6 mm)',
+  'brisket/thin': 'fat 1/8 in (3 mm) or less',
+  'butt/as-bought': 'as bought',
+  'butt/cap-off': 'fat cap off',
+  'butt/squared': 'squared for contest',
+  'ribs/membrane': 'membrane only',
+  'ribs/squared': 'squared',
+  'ribs/bare': 'squared and bare',
+};
+
+const BONES: Record<Bone, string> = { in: 'bone in', out: 'boneless' };
+const WRAPS: Record<Wrap, string> = { none: 'unwrapped', paper: 'paper', foil: 'foil', boat: 'boat' };
+const MEASURES: Record<Measure, string> = {
+  trim: 'came off raw',
+  cooking: 'kept in the heat',
+  carving: 'kept at the board',
+  plate: 'on the plate',
+};
+
+export const trade = (_show: Show) => ({
+  cut: (key: CutKey) => cutOf(key).name,
+  grade: (key: GradeKey) => capital(key.slice(key.indexOf('/') + 1)),
+  style: (key: StyleKey) => STYLES[key] ?? key,
+  bone: (bone: Bone) => BONES[bone],
+  wrap: (wrap: Wrap) => WRAPS[wrap],
+  measure: (measure: Measure) => MEASURES[measure],
+  notTold: () => 'not told',
+});

@@ -1,0 +1,31 @@
+/** Reading what was saved of the trimmings: `tallow 1 lb 2 oz @3, grind 12 oz`. */
+import { MemberError } from '../errors.ts';
+import { type PriceReader, readPrice } from '../measure/money.ts';
+import { readWeight, type WeightReader } from '../measure/weight.ts';
+import type { Saved } from './piece.ts';
+
+/** The most parts that are kept of one piece. */
+const MOST = 8;
+const PART =
+  /^(?<name>\p{Letter}[\p{Letter}\s'-]{0,29}?)\s+(?<weight>(?:about\s+|~)?[\d½¼¾.].*?)(?:\s*(?<price>@.*))?$/u;
+
+/**
+ * @throws MemberError or Ask, as weights and prices do, and for a part without a name or weight.
+ * @example readSaved('tallow 1 lb 2 oz @3, grind 12 oz', ...).map((part) => part.name) // ['tallow', 'grind']
+ */
+export function readSaved(text: string, weights: WeightReader, prices: PriceReader): readonly Saved[] {
+  // A comma between digits is a decimal mark, not the end of a part.
+  const parts = text.split(/[;\n]|,(?!\d)/).map((part) => part.trim());
+  if (parts.length > MOST) throw new MemberError('saved-unreadable', { read: text });
+  return parts.map((part) => {
+    const read = PART.exec(part)?.groups;
+    if (read?.name === undefined || read.weight === undefined) {
+      throw new MemberError('saved-unreadable', { read: text });
+    }
+    return {
+      name: read.name,
+      weight: readWeight(read.weight, weights).weight,
+      price: read.price === undefined ? null : readPrice(read.price, prices),
+    };
+  });
+}

@@ -1,0 +1,86 @@
+/** The lines of a rehearsal: slash commands as typed in chat, presses, and changes of the scene. */
+import type { Command } from '../../shared/chat/command.ts';
+import { readLine, readOptions, type Typable } from '../../shared/chat/line.ts';
+import type { Answer, Choice } from '../../shared/chat/request.ts';
+import { ask, complete, press, type Stage, StageError, select, submit } from './stage.ts';
+
+/** What a line came to: an answer, completions, or a change of the scene. */
+export type Outcome =
+  | { kind: 'answer'; command: string; answer: Answer }
+  | { kind: 'choices'; command: string; choices: readonly Choice[] }
+  | { kind: 'scene'; command: string; text: string };
+
+/** A comment, or nothing at all. */
+export const isSilent = (line: string): boolean => /^\s*(#|$)/.test(line);
+
+export const typable = (commands: readonly Command[]): Typable[] =>
+  commands.map(({ name, options }) => ({ name, options: Object.keys(options) }));
+
+/** Plays one line. @throws StageError for a line that can't be followed, MemberError for one that can't be read. */
+export async function play(stage: Stage, line: string): Promise<Outcome> {
+  const [, speaker, manager, said = ''] = /^\s*(?:@([\w-]+)(!?)(?:\s+|$))?(.*)$/s.exec(line) ?? [];
+  const before = stage.scene;
+  if (speaker !== undefined) stage.scene = { ...before, member: speaker, manager: manager === '!' };
+  if (said.trim() === '') return { kind: 'scene', command: '@', text: `${stage.scene.member} speaks now` };
+  const outcome = await playSaid(stage, said.trim());
+  if (speaker !== undefined && outcome.kind !== 'scene') stage.scene = before;
+  return outcome;
+}
+
+function playSaid(stage: Stage, said: string): Promise<Outcome> {
+  if (said.startsWith('/')) return typed(stage, said);
+  const [, word = '', rest = ''] = /^(\w+)\s*(.*)$/s.exec(said) ?? [];
+  const verb = VERBS[word];
+  if (verb === undefined) {
+    throw new StageError(
+      `I can't follow "${said.slice(0, 60)}". A line is a command like /weigh, or one of: ${Object.keys(VERBS).join(', ')}.`,
+    );
+  }
+  return verb(stage, rest);
+}
+
+async function typed(stage: Stage, line: string): Promise<Outcome> {
+  const { command, options } = readLine(line, typable(stage.commands));
+  return { kind: 'answer', command, answer: await ask(stage, { kind: 'command', command, options }) };
+}
+
+const answered = async (command: string, answer: Promise<Answer>): Promise<Outcome> => ({
+  kind: 'answer',
+  command,
+  answer: await answer,
+});
+
+const VERBS: Readonly<Record<string, (stage: Stage, rest: string) => Promise<Outcome>>> = {
+  press: (stage, label) => answered('press', press(stage, label)),
+  select: (stage, rest) => {
+    const at = rest.lastIndexOf(':');
+    return answered('select', select(stage, rest.slice(0, at), rest.slice(at + 1)));
+  },
+  submit: (stage, rest) => {
+    const command = stage.commands.find(({ name }) => name === stage.form?.id.command);
+    const options = [...Object.keys(command?.options ?? {}), 'more'];
+    return answered('submit', submit(stage, readOptions(rest, { name: 'submit', options })));
+  },
+  complete: async (stage, line) => {
+    const { command, options } = readLine(line, typable(stage.commands));
+    const option = Object.keys(options).at(-1);
+    if (option === undefined)
+      throw new StageError('Complete which option? Write it, like: complete /weigh cut:bri');
+    return { kind: 'choices', command, choices: await complete(stage, command, options, option) };
+  },
+  at: async (stage, moment) => {
+    const now = Date.parse(moment);
+    if (Number.isNaN(now))
+      throw new StageError(`"${moment}" is no moment. Write it like 2026-07-04T18:00:00Z.`);
+    stage.scene = { ...stage.scene, now };
+    return { kind: 'scene', command: 'at', text: `it is ${new Date(now).toISOString()}` };
+  },
+  in: async (stage, club) => {
+    stage.scene = { ...stage.scene, club: club.trim() };
+    return { kind: 'scene', command: 'in', text: `in ${club.trim()}` };
+  },
+  locale: async (stage, locale) => {
+    stage.scene = { ...stage.scene, locale: locale.trim(), clubLocale: locale.trim() };
+    return { kind: 'scene', command: 'locale', text: `locale ${locale.trim()}` };
+  },
+};

@@ -1,0 +1,113 @@
+/** Runs a rehearsal: the lines of a file, of standard input, or of a prompt with completion and history. */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { commands } from '../../commands/index.ts';
+import { Ask, MemberError } from '../../shared/errors.ts';
+import { type Language, speak } from '../../shared/words/index.ts';
+import { openDesk } from '../answer/desk.ts';
+import { worded } from '../answer/explain.ts';
+import { openLog, SILENT } from '../log.ts';
+import { draw } from '../pictures/local.ts';
+import { openStore } from '../store/open.ts';
+import { failureJson, outcomeJson } from './json.ts';
+import { isSilent, type Outcome, play } from './line.ts';
+import { outcomeText } from './print.ts';
+import { countIds, type Stage, StageError } from './stage.ts';
+
+export interface Settings {
+  database: string;
+  club: string;
+  as: string;
+  /** UTC milliseconds; null: the clock's. */
+  now: number | null;
+  seed: number | null;
+  json: boolean;
+  locale: string;
+  /** Where pictures are written; null: they are not drawn. */
+  pictures: string | null;
+  languages?: Readonly<Record<string, Language>>;
+}
+
+export interface Rehearsal {
+  stage: Stage;
+  /** What one line comes to, printed; null for a comment. */
+  say(line: string): Promise<Said | null>;
+  close(): Promise<void>;
+}
+
+export interface Said {
+  ok: boolean;
+  text: string;
+}
+
+export async function openRehearsal(settings: Settings): Promise<Rehearsal> {
+  const { database, club, as, now, seed, locale, languages } = settings;
+  const store = await openStore(database, { migrate: true });
+  const stage: Stage = {
+    desk: openDesk({
+      store,
+      commands,
+      log: process.env.LOG_LEVEL ? openLog(process.env.LOG_LEVEL) : SILENT,
+      ...(languages === undefined ? {} : { languages }),
+    }),
+    commands,
+    scene: { club, member: as, manager: false, locale, clubLocale: locale, now: now ?? Date.now() },
+    actions: [],
+    form: null,
+    nextId: countIds(seed),
+  };
+  let pictures = 0;
+  const drawn = async (outcome: Outcome): Promise<string | null> => {
+    const picture =
+      outcome.kind === 'answer' && outcome.answer.kind === 'reply' ? outcome.answer.reply.picture : undefined;
+    if (settings.pictures === null || picture === undefined) return null;
+    pictures += 1;
+    const file = join(settings.pictures, `${String(pictures).padStart(3, '0')}-${picture.name}.png`);
+    await mkdir(settings.pictures, { recursive: true });
+    await writeFile(file, await draw(picture));
+    return file;
+  };
+  return {
+    stage,
+    say: async (line) => {
+      if (isSilent(line)) return null;
+      if (now === null) stage.scene = { ...stage.scene, now: Date.now() };
+      return sayLine(stage, line.trim(), settings, drawn);
+    },
+    close: () => store.close(),
+  };
+}
+
+async function sayLine(
+  stage: Stage,
+  line: string,
+  { json }: Settings,
+  drawn: (outcome: Outcome) => Promise<string | null>,
+): Promise<Said> {
+  const as = /^@([\w-]+)/.exec(line)?.[1] ?? stage.scene.member;
+  try {
+    const outcome = await play(stage, line);
+    const picture = await drawn(outcome);
+    const ok =
+      outcome.kind !== 'answer' || outcome.answer.kind === 'form' || outcome.answer.failed === undefined;
+    return {
+      ok,
+      text: json
+        ? JSON.stringify(outcomeJson({ line, as }, outcome, picture))
+        : outcomeText(outcome, as, picture),
+    };
+  } catch (problem) {
+    const [code, text] = lineProblem(problem, stage);
+    return {
+      ok: false,
+      text: json ? JSON.stringify(failureJson({ line, as }, code, text)) : `(to ${as} alone)\n  ${text}`,
+    };
+  }
+}
+
+/** A line that can't be read or followed does not end the run; anything else is a fault and does. */
+function lineProblem(problem: unknown, { scene }: Stage): [string, string] {
+  if (problem instanceof StageError) return ['rehearsal', problem.message];
+  if (!(problem instanceof MemberError || problem instanceof Ask)) throw problem;
+  return [problem.code, worded(problem, speak({ locale: scene.locale, units: 'lb' }))];
+}

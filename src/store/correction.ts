@@ -1,0 +1,86 @@
+/** Changing a piece that is kept, with a record of what changed; and removing it, with none. */
+import { and, eq } from 'drizzle-orm';
+import type { Piece, PieceChange } from '../../shared/club/piece.ts';
+import type { ClubStore } from '../../shared/club/store.ts';
+import type { CutVersions } from './cutVersion.ts';
+import type { Database } from './database.ts';
+import { pieceOf, rowOf } from './pieceRow.ts';
+import { placeholders, settings } from './placeholders.ts';
+import { correction, piece } from './schema.ts';
+import { write } from './write.ts';
+
+/** All but the key, which stays. */
+const { club: _club, id: _id, seq: _seq, ...changing } = settings(piece);
+const key = placeholders(piece);
+const isPiece = and(eq(piece.club, key.club), eq(piece.id, key.id));
+
+function prepare(db: Database) {
+  const columns = placeholders(correction);
+  const ofPiece = and(eq(correction.club, columns.club), eq(correction.piece, columns.piece));
+  return {
+    find: db.select().from(piece).where(isPiece).prepare(),
+    update: db.update(piece).set(changing).where(isPiece).returning().prepare(),
+    known: db
+      .select({ at: correction.at })
+      .from(correction)
+      .where(and(ofPiece, eq(correction.interaction, columns.interaction)))
+      .prepare(),
+    keep: db.insert(correction).values(columns).prepare(),
+    forget: db.delete(correction).where(ofPiece).prepare(),
+  };
+}
+
+/** The fields that `change` names and that it may change. */
+function part(from: Piece, change: PieceChange): Record<string, unknown> {
+  const fixed = new Set(['id', 'seq', 'member', 'postedAt', 'revision']);
+  return Object.fromEntries(Object.entries(from).filter(([name]) => name in change && !fixed.has(name)));
+}
+
+export function corrections(db: Database, versions: CutVersions) {
+  const statements = prepare(db);
+
+  return (club: string): Pick<ClubStore, 'correct' | 'remove'> => ({
+    correct: (id, by, change) =>
+      write(db, () => {
+        const before = pieceOf(statements.find.get({ club, id }));
+        if (!before) return null;
+        if (statements.known.get({ club, piece: id, interaction: by.interaction })) {
+          return { piece: before, fresh: false };
+        }
+        const wanted = change(before);
+        const { member, postedAt, revision } = before;
+        const next = { ...before, ...wanted, id, seq: before.seq, member, postedAt, revision: revision + 1 };
+        const after = pieceOf(statements.update.get(rowOf(club, next)));
+        if (!after) throw new Error(`piece ${before.seq} vanished while it was corrected`);
+        statements.keep.run({
+          club,
+          piece: id,
+          ...by,
+          why: by.why ?? null,
+          before: part(before, wanted),
+          after: part(after, wanted),
+        });
+        versions.raise(club, before.cut);
+        if (after.cut !== before.cut) versions.raise(club, after.cut);
+        return { piece: after, fresh: true };
+      }),
+    remove: (id, at) =>
+      write(db, () => {
+        const before = pieceOf(statements.find.get({ club, id }));
+        if (!before) return false;
+        statements.update.run({ ...tombstone, club, id, removedAt: at });
+        statements.forget.run({ club, piece: id });
+        versions.raise(club, before.cut);
+        return true;
+      }),
+  });
+}
+
+/** What is left of a removed piece, beside its club, id and seq. */
+const tombstone = {
+  ...Object.fromEntries(Object.keys(changing).map((name) => [name, null])),
+  saved: [],
+  typed: {},
+  approximate: false,
+  revision: 0,
+};

@@ -1,0 +1,60 @@
+/** Opening the store that `DATABASE_URL` names. */
+import type { ClubStore, Store } from '../../shared/club/store.ts';
+import { clubList, clubSettings } from './club.ts';
+import { columns } from './columns.ts';
+import { corrections } from './correction.ts';
+import { cutVersions } from './cutVersion.ts';
+import { connect, type Database, databaseFile, MEMORY, refuseToWait } from './database.ts';
+import { drafts, forgetDrafts } from './draft.ts';
+import { members } from './member.ts';
+import { checkSchema, migrate } from './migrate.ts';
+import { pans } from './pan.ts';
+import { pieces } from './piece.ts';
+import { postedCards } from './posted.ts';
+
+export { migrateStore } from './migrate.ts';
+
+export interface StoreOptions {
+  /** For tests and rehearsals: migrates first. A database in memory is always migrated. */
+  migrate?: boolean;
+}
+
+/** Opens the store. Throws one line where its schema is older or newer than this program. */
+export async function openStore(url: string, options: StoreOptions = {}): Promise<Store> {
+  const db = connect(url);
+  if (options.migrate || databaseFile(url) === MEMORY) migrate(db);
+  checkSchema(db);
+  refuseToWait(db);
+
+  return {
+    club: bindClubs(db),
+    ...clubList(db),
+    ...forgetDrafts(db),
+    close: async () => void db.$client.close(),
+  };
+}
+
+/** Each table prepares its statements once, for all clubs. */
+function bindClubs(db: Database): (id: string) => ClubStore {
+  const versions = cutVersions(db);
+  const ofSettings = clubSettings(db);
+  const ofMembers = members(db);
+  const ofPans = pans(db);
+  const ofPieces = pieces(db, versions);
+  const ofCorrections = corrections(db, versions);
+  const ofColumns = columns(db, versions);
+  const ofDrafts = drafts(db);
+  const ofPosted = postedCards(db);
+
+  return (id) => ({
+    id,
+    ...ofSettings(id),
+    ...ofMembers(id),
+    ...ofPans(id),
+    ...ofPieces(id),
+    ...ofCorrections(id),
+    ...ofColumns(id),
+    ...ofDrafts(id),
+    ...ofPosted(id),
+  });
+}

@@ -1,0 +1,42 @@
+/** The columns that were asked for lately, so that a question asked again costs one look at the version. */
+import type { Columns } from '../../shared/club/store.ts';
+import type { CutKey } from '../../shared/trade/keys.ts';
+import type { Measure } from '../../shared/yield/measure.ts';
+
+const MOST_ENTRIES = 200;
+/** About 60 bytes a row. */
+const MOST_ROWS = 500_000;
+
+/** What is kept for this version, or else what `make` makes of it. */
+export type Recent = (
+  club: string,
+  cut: CutKey | null,
+  measure: Measure,
+  version: number,
+  make: () => Columns,
+) => Columns;
+
+export function recentColumns(mostEntries = MOST_ENTRIES, mostRows = MOST_ROWS): Recent {
+  const kept = new Map<string, Columns>();
+  let rows = 0;
+
+  const drop = (key: string): void => {
+    rows -= kept.get(key)?.count ?? 0;
+    kept.delete(key);
+  };
+
+  return (club, cut, measure, version, make) => {
+    const key = JSON.stringify([club, cut, measure]);
+    const before = kept.get(key);
+    const columns = before?.version === version ? before : make();
+    // Set anew in any case: a Map keeps the order of setting, so its first key is the one unused for longest.
+    drop(key);
+    kept.set(key, columns);
+    rows += columns.count;
+    for (const oldest of kept.keys()) {
+      if (kept.size <= mostEntries && rows <= mostRows) break;
+      drop(oldest);
+    }
+    return columns;
+  };
+}

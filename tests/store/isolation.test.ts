@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import type { ClubStore, Store } from '../../shared/club/store.ts';
+import type { CutKey } from '../../shared/trade/keys.ts';
+import { openStore } from '../../src/store/open.ts';
+import { BRISKET, BUTT, lb, NOON, sampleClub, samplePiece, toldArbitrary } from './samples.ts';
+
+/** One question or change of a club's, whose answer must depend on that club alone. */
+interface Step {
+  name: string;
+  ask: (club: ClubStore, store: Store) => Promise<unknown>;
+}
+
+// Few ids, so that both clubs use the same ones.
+const id = fc.constantFrom('1', '2', '3');
+const member = fc.constantFrom('ines', 'juri', 'oona');
+const text = fc.constantFrom('north', 'south');
+const cut = fc.constantFrom<CutKey | null>(BRISKET, BUTT, null);
+const step = <T>(
+  name: string,
+  values: fc.Arbitrary<T>,
+  ask: (club: ClubStore, value: T, store: Store) => Promise<unknown>,
+) =>
+  values.map(
+    (value): Step => ({
+      name: `${name} ${JSON.stringify(value)}`,
+      ask: (club, store) => ask(club, value, store),
+    }),
+  );
+
+const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arbitrary<Step>> = {
+  settings: step('settings', fc.constant(null), (club) => club.settings()),
+  found: step('found', fc.constant(null), (club) => club.found(sampleClub(club.id, { margin: 0.5 }))),
+  change: step('change', fc.integer({ min: 1, max: 12 }), (club, seasonStart) =>
+    club.change({ seasonStart }),
+  ),
+  member: step('member', member, (club, id) => club.member(id)),
+  remember: step('remember', fc.tuple(member, text), (club, [id, shop]) =>
+    club.remember(id, { presets: { shop } }),
+  ),
+  pans: step('pans', member, (club, id) => club.pans(id)),
+  keepPan: step('keepPan', fc.tuple(member, text, fc.nat({ max: 9 })), (club, [id, name, pounds]) =>
+    club.keepPan(id, { name, weight: lb(pounds) }),
+  ),
+  removePan: step('removePan', fc.tuple(member, text), (club, [id, name]) => club.removePan(id, name)),
+  start: step('start', fc.tuple(id, toldArbitrary), (club, [id, told]) => club.start(samplePiece(id, told))),
+  correct: step('correct', fc.tuple(id, id, toldArbitrary), (club, [piece, interaction, told]) =>
+    club.correct(piece, { interaction, member: 'ines', at: NOON }, () => told),
+  ),
+  remove: step('remove', id, (club, piece) => club.remove(piece, NOON)),
+  piece: step('piece', fc.tuple(id, fc.boolean()), (club, [id, byId]) =>
+    club.piece(byId ? { id } : { seq: Number(id) }),
+  ),
+  open: step('open', member, (club, id) => club.open(id)),
+  newest: step('newest', member, (club, id) => club.newest(id, 2)),
+  columns: step('columns', cut, (club, key) => club.columns(key, 'trim')),
+  shops: step('shops', fc.constant(null), (club) => club.shops()),
+  keepDraft: step('keepDraft', fc.tuple(id, text), (club, [id, shop]) =>
+    club.keepDraft({
+      id,
+      member: 'ines',
+      command: 'weigh',
+      options: { shop },
+      confirmed: [],
+      readings: [],
+      interaction: id,
+      expiresAt: NOON,
+    }),
+  ),
+  draft: step('draft', fc.tuple(id, fc.boolean()), (club, [id, late]) => club.draft(id, late ? NOON : 0)),
+  keepPosted: step('keepPosted', fc.tuple(id, text), async (club, [piece, message]) => {
+    // A card belongs to a piece; one that was never kept has none.
+    if (await club.piece({ id: piece })) await club.keepPosted({ piece, channel: 'c', message });
+  }),
+  posted: step('posted', id, (club, piece) => club.posted(piece)),
+  left: step('left', fc.constant(null), async (club, _, store) => {
+    await store.left(club.id, NOON);
+    return (await store.clubs()).includes(club.id);
+  }),
+  returned: step('returned', fc.constant(null), async (club, _, store) => {
+    await store.returned(club.id);
+    return (await store.clubs()).includes(club.id);
+  }),
+};
+
+const script = fc.array(fc.tuple(fc.constantFrom('a', 'b'), fc.oneof(...Object.values(steps))), {
+  minLength: 10,
+  maxLength: 60,
+  size: 'max',
+});
+
+it('no club sees anything of another: alone it gets the same answers', async () => {
+  await fc.assert(
+    fc.asyncProperty(script, async (lines) => {
+      const together = await play(lines);
+      for (const club of ['a', 'b']) {
+        const own = lines.filter(([id]) => id === club);
+        expect(await play(own)).toEqual(together.filter((_, at) => lines[at]?.[0] === club));
+      }
+    }),
+    // Shrinking a long script could outlast the test.
+    { numRuns: 60, interruptAfterTimeLimit: 15_000 },
+  );
+});
+
+async function play(lines: [string, Step][]): Promise<unknown[]> {
+  const store = await openStore(':memory:');
+  for (const id of ['a', 'b']) await store.club(id).found(sampleClub(id));
+  const answers: unknown[] = [];
+  for (const [id, { name, ask }] of lines) answers.push([name, await ask(store.club(id), store)]);
+  await store.close();
+  return answers;
+}
