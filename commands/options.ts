@@ -129,7 +129,7 @@ export const yesNo = (): Option<boolean> => ({
   kind: 'yes-no',
   read: (text, { option }) => {
     const choices = ['yes', 'no'];
-    const typed = foldName(text);
+    const typed = text.trim().toLowerCase();
     if (!choices.includes(typed)) throw new MemberError('choice-unknown', { option, read: text, choices });
     return typed === 'yes';
   },

@@ -2,7 +2,7 @@
 import { type Command, command } from '../../shared/chat/command.ts';
 import { weighActions } from './actions.ts';
 import { firstInputs, startForm } from './form.ts';
-import { addToPiece, startPiece } from './keep.ts';
+import { addToPiece, cardAgain, startPiece } from './keep.ts';
 import { weighOptions } from './options.ts';
 
 export const weigh: Command = command({
@@ -16,4 +16,5 @@ export const weigh: Command = command({
     return starts ? startPiece(context, given) : addToPiece(context, given);
   },
   actions: weighActions,
+  card: cardAgain,
 });

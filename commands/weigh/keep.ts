@@ -200,3 +200,9 @@ export async function card(
   const shops = piece.shop === null ? await store.shops() : [];
   return weighed({ piece, club, beside, told, added, fresh, others, shops, doubts, interaction: id }, say);
 }
+
+/** The card of a piece as it stands now. */
+export async function cardAgain(context: Context, id: string): Promise<Reply | null> {
+  const piece = await context.store.piece({ id });
+  return piece && card(context, piece, { told: [], added: false, fresh: true, others: false });
+}

@@ -57,6 +57,8 @@ export interface Command<O extends Options = Options> {
   form(typed: Readonly<Record<string, string>>): readonly (keyof O & string)[];
   run(context: Context, given: Given<O>): Promise<Reply | Form>;
   actions?: Readonly<Record<string, PressRule>>;
+  /** The card of a piece as all see it, for where it was posted before. Null: there is no such piece. */
+  card?(context: Context, piece: string): Promise<Reply | null>;
 }
 
 /** Declares a command; what `run` is given follows from the options' types. */

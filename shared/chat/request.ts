@@ -37,6 +37,8 @@ export type Answer =
       reply: Reply;
       /** Whether it takes the place of the message that was pressed. */
       edits: boolean;
+      /** The same piece's card for all to see: shown in the place of each card of it that was posted. */
+      reposts?: { piece: string; reply: Reply };
       /** Why nothing was kept, if nothing was: an error's or a question's code. */
       failed?: { code: string; asks: boolean; option?: string };
     }

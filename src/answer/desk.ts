@@ -24,7 +24,7 @@ import { type Language, type Speech, speak } from '../../shared/words/index.ts';
 import type { Log } from '../log.ts';
 import { bug, failed, type Held, holdBack, refused } from './explain.ts';
 import { readGiven } from './read.ts';
-import { type Task, taskOf } from './task.ts';
+import { ASIDE, type Task, taskOf } from './task.ts';
 
 export interface DeskParts {
   store: Store;
@@ -92,7 +92,10 @@ async function perform(parts: DeskParts, room: Room, task: Task): Promise<Answer
   const line: Line = { held: null };
   try {
     const result = await RUN[task.kind](parts, room, task as never, line);
-    return isForm(result) ? { kind: 'form', form: result } : await replied(room, task, result, line);
+    if (!isForm(result)) return await replied(room, task, result, line);
+    // Nothing in a form that was sent would only open it again, which no platform does.
+    if (room.request.kind === 'submit') throw new MemberError('nothing-told', {});
+    return { kind: 'form', form: result };
   } catch (problem) {
     return tell(parts, room, problem, line.held);
   }
@@ -207,6 +210,7 @@ async function replied(room: Room, task: Task, reply: Reply, line: Line): Promis
   const { store, club, request, say } = room;
   const first = club.welcomedAt === null;
   if (first) await store.change({ welcomedAt: request.now });
+  const reposts = task.mends ? await repost(room, task.command, reply) : null;
   const [doubt] = reply.doubts ?? [];
   const question =
     doubt === undefined || line.held === null ? null : await askAside(room, line.held, reply, doubt);
@@ -214,12 +218,25 @@ async function replied(room: Room, task: Task, reply: Reply, line: Line): Promis
     kind: 'reply',
     audience: task.audience,
     edits: task.edits,
+    ...(reposts === null ? {} : { reposts }),
     reply: {
       ...reply,
       ...(first ? { welcome: welcome(club, say(task.audience)) } : {}),
       ...(question === null ? {} : { privately: question }),
     },
   };
+}
+
+/** The card as all see it, where one was posted that now tells an older story. */
+async function repost(
+  room: Room,
+  { card }: Command,
+  { piece }: Reply,
+): Promise<{ piece: string; reply: Reply } | null> {
+  const { store, request, say } = room;
+  if (piece === undefined || card === undefined || (await store.posted(piece)).length === 0) return null;
+  const reply = await card(context(room, { id: request.id, say: say('club') }), piece);
+  return reply === null ? null : { piece, reply };
 }
 
 /** The piece is kept; what could not be taken as typed is asked about alone, and added to it when answered. */
@@ -233,7 +250,7 @@ async function askAside(
   // Its answer is another change to the piece, so it has an interaction of its own.
   const id = `${request.id}-${doubt.option}`;
   const aside = holdBack(
-    { ...held, typed, interaction: id, audience: 'member' },
+    { ...held, typed, interaction: id, audience: ASIDE },
     doubt.problem,
     id,
     say('member'),

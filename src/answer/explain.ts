@@ -8,7 +8,7 @@ import type { Draft, DraftReading } from '../../shared/club/store.ts';
 import { Ask, type Doubt, type Label, type MemberError, type Reading } from '../../shared/errors.ts';
 import type { Speech } from '../../shared/words/index.ts';
 import type { Log } from '../log.ts';
-import { FIX, TAKE } from './task.ts';
+import { type ASIDE, FIX, TAKE } from './task.ts';
 
 /** A command that was held back: what was typed, by whom, and which answer it would have had. */
 export interface Held {
@@ -18,7 +18,7 @@ export interface Held {
   /** The interaction that typed it first. */
   interaction: string;
   member: string;
-  audience: Audience;
+  audience: Audience | typeof ASIDE;
   now: number;
 }
 

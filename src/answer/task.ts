@@ -7,7 +7,13 @@ import type { ActionId } from '../../shared/chat/reply.ts';
 import type { Audience, Request } from '../../shared/chat/request.ts';
 import { MemberError } from '../../shared/errors.ts';
 
-export type Task = { command: Command; audience: Audience; edits: boolean } & (
+export type Task = {
+  command: Command;
+  audience: Audience;
+  edits: boolean;
+  /** Whether it mends a piece whose card may stand in the channel: it is shown there, and answered privately. */
+  mends: boolean;
+} & (
   | { kind: 'run'; typed: Typed; draft: string | null; piece: string | null }
   | { kind: 'press'; rule: PressRule; press: Press }
   | { kind: 'take'; draft: string; reading: number }
@@ -19,6 +25,8 @@ type Typed = Readonly<Record<string, string>>;
 /** Actions that every command has: taking a reading of a question, and mending what was typed. */
 export const TAKE = 'take';
 export const FIX = 'fix';
+/** Who will see the answer to a question that was asked beside a piece's card. */
+export const ASIDE = 'aside';
 
 /** @throws MemberError for what can't be pressed by this member, or is unknown. */
 export function taskOf(request: Request, commands: readonly Command[]): Task {
@@ -48,8 +56,9 @@ function refuseStrangers({ by, owner }: ActionId, { member, manager }: Request):
 const run = (command: Command, typed: Typed, draft: string | null, piece: string | null): Task => ({
   kind: 'run',
   command,
-  audience: command.audience(typed),
+  audience: piece === null ? command.audience(typed) : 'member',
   edits: false,
+  mends: piece !== null,
   typed,
   draft,
   piece,
@@ -57,16 +66,32 @@ const run = (command: Command, typed: Typed, draft: string | null, piece: string
 
 function pressTask({ action, about, owner }: ActionId, command: Command, values: readonly string[]): Task {
   const [draft = '', reading = '', seenBy = ''] = about;
-  if (action === FIX) return { kind: 'fix', command, audience: 'member', edits: false, draft };
+  if (action === FIX) return { kind: 'fix', command, audience: 'member', edits: false, mends: false, draft };
   if (action === TAKE) {
     // A question is its author's own; an answer for all stands anew in the channel.
     const audience = seenBy === 'club' ? 'club' : 'member';
-    return { kind: 'take', command, audience, edits: audience === 'member', draft, reading: Number(reading) };
+    return {
+      kind: 'take',
+      command,
+      audience,
+      edits: audience === 'member',
+      mends: seenBy === ASIDE,
+      draft,
+      reading: Number(reading),
+    };
   }
   const rule = command.actions?.[action];
   if (rule === undefined) throw new MemberError('button-outdated', {});
   const { audience, edits } = rule;
-  return { kind: 'press', command, audience, edits, rule, press: { owner, about, value: values[0] ?? null } };
+  return {
+    kind: 'press',
+    command,
+    audience,
+    edits,
+    mends: false,
+    rule,
+    press: { owner, about, value: values[0] ?? null },
+  };
 }
 
 function submitTask({ action, about }: ActionId, command: Command, fields: Typed): Task {

@@ -1,4 +1,4 @@
-import { ButtonStyle, ComponentType, MessageFlags } from 'discord-api-types/v10';
+import { ButtonStyle, ComponentType, MessageFlags } from 'discord.js';
 import { describe, expect, test } from 'vitest';
 import { type CommandCard, commandBodies } from '../../src/discord/cards.ts';
 import { apiAddress } from '../../src/discord/client.ts';

@@ -1,4 +1,4 @@
-import { ComponentType } from 'discord-api-types/v10';
+import { ComponentType } from 'discord.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Action, ActionId, Reply } from '../../shared/chat/reply.ts';

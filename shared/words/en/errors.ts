@@ -128,7 +128,7 @@ export const errors = (show: Show): { [Code in keyof Problems]: (values: Problem
   'no-open-piece': () =>
     'You have no piece waiting for more weights. Start one with its cut and the weight on its label.',
   'already-weighed': ({ seq, option, weight }) =>
-    `Piece ${show.count(seq)} has ${show.weight(weight)} ${PARTS[option]} already. To change it, name it: \`piece:${seq} ${option}:…\`.`,
+    `Piece ${show.count(seq)} has its \`${option}:\` already: ${show.weight(weight)}. To change it, name the piece: \`/weigh piece:${seq} ${option}:…\``,
   'not-yours': () => 'That button is for the one who asked. Type the command yourself for one of your own.',
   'managers-only': () => 'Only who manages this server may do that.',
   'question-expired': () =>

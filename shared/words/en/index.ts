@@ -1,7 +1,7 @@
 /** English: one file a subject, every sentence a function of typed values. */
 import type { Show } from '../../measure/show.ts';
 import { averages } from './averages.ts';
-import { commands } from './commands.ts';
+import { choices, commands } from './commands.ts';
 import { desk } from './desk.ts';
 import { errors } from './errors.ts';
 import { help } from './help.ts';
@@ -15,6 +15,7 @@ import { weighing } from './weighing.ts';
 export const english = (show: Show) => ({
   show,
   averages: averages(show),
+  choices: choices(),
   commands: commands(),
   desk: desk(show),
   errors: errors(show),

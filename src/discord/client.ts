@@ -1,0 +1,50 @@
+/** The library's client, set up as this bot needs it: no member's messages, no caches of people. */
+import { Client, Events, GatewayIntentBits, Options, REST } from 'discord.js';
+import type { Log } from '../log.ts';
+import { problem } from './problem.ts';
+
+/** Servers that are down would hold up everyone else's first answers; we need nothing of them. */
+const WAIT_FOR_CLUBS_MS = 500;
+
+/**
+ * The address as the library wants it: without its version, which the library adds.
+ *
+ * @example apiAddress('https://discord.com/api/v10/') // 'https://discord.com/api'
+ */
+export function apiAddress(url: string): string {
+  return url.replace(/\/+$/, '').replace(/\/v\d+$/, '');
+}
+
+/** A client that is not connected yet. It asks `apiUrl` for the gateway's address. */
+export function createClient(apiUrl: string, log: Log): Client {
+  const client: Client = new Client({
+    intents: [GatewayIntentBits.Guilds],
+    allowedMentions: { parse: [] },
+    rest: { api: apiAddress(apiUrl) },
+    waitGuildTimeout: WAIT_FOR_CLUBS_MS,
+    makeCache: Options.cacheWithLimits({
+      ...Options.DefaultMakeCacheSettings,
+      MessageManager: 0,
+      GuildMemberManager: { maxSize: 0, keepOverLimit: ({ id }) => id === client.user?.id },
+      UserManager: { maxSize: 0, keepOverLimit: ({ id }) => id === client.user?.id },
+    }),
+  });
+  client.on(Events.Error, (error) => log.error(problem(error), 'the library failed'));
+  client.on(Events.ShardError, (error, shard) =>
+    log.warn({ shard, ...problem(error) }, 'the connection failed'),
+  );
+  client.on(Events.ShardReconnecting, (shard) => log.info({ shard }, 'connecting again'));
+  client.on(Events.ShardResume, (shard, missed) => log.info({ shard, missed }, 'connected again'));
+  client.on(Events.ShardDisconnect, ({ code }, shard) =>
+    log.error({ shard, code }, 'the platform closed the connection for good'),
+  );
+  client.rest.on('rateLimited', ({ route, timeToReset, global }) =>
+    log.warn({ route, timeToReset, global }, 'held back by the platform'),
+  );
+  return client;
+}
+
+/** The platform's REST interface alone, for a script that does not log in. */
+export function createRest(token: string, apiUrl: string): REST {
+  return new REST({ api: apiAddress(apiUrl) }).setToken(token);
+}

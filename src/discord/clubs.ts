@@ -1,0 +1,64 @@
+/** Which clubs the bot is in: noted when it joins, is removed, or finds on logging in that it was removed meanwhile. */
+import {
+  type Client,
+  Events,
+  GatewayDispatchEvents,
+  type GatewayReadyDispatchData,
+  ShardClientUtil,
+} from 'discord.js';
+import type { Store } from '../../shared/club/store.ts';
+import type { Log } from '../log.ts';
+import { problem } from './problem.ts';
+
+/** A server's number; clubs of a rehearsal are named otherwise, and are never gone. */
+const SERVER = /^\d{15,21}$/;
+
+export interface ClubWatch {
+  /** Resolves when all that was seen so far is noted. */
+  noted(): Promise<void>;
+}
+
+/** Notes comings and goings from now on, one after the other. An outage is neither. */
+export function watchClubs(
+  client: Client,
+  { store, now, log }: { store: Pick<Store, 'clubs' | 'left' | 'returned'>; now: () => number; log: Log },
+): ClubWatch {
+  let notes = Promise.resolve();
+  const note = (facts: object, text: string, work: () => Promise<void>): void => {
+    notes = notes.then(async () => {
+      try {
+        await work();
+        log.info(facts, text);
+      } catch (error) {
+        log.error({ ...facts, ...problem(error) }, `could not note: ${text}`);
+      }
+    });
+  };
+  const left = (club: string) => note({ club }, 'left a club', () => store.left(club, now()));
+  const returned = (club: string) => note({ club }, 'is in a club', () => store.returned(club));
+
+  // The platform's own list, at each log-in: the library's cache still holds who left while we were away.
+  client.ws.on(GatewayDispatchEvents.Ready, (ready: GatewayReadyDispatchData, shard) => {
+    const there = ready.guilds.map(({ id }) => id);
+    const shards = ready.shard?.[1] ?? 1;
+    const ours = (club: string) =>
+      SERVER.test(club) && ShardClientUtil.shardIdForGuildId(club, shards) === shard;
+    note({ clubs: there.length }, 'compared the clubs with the store', async () => {
+      const known = await store.clubs();
+      for (const club of known.filter(ours).filter((id) => !there.includes(id))) left(club);
+      for (const club of there.filter((id) => !known.includes(id))) await store.returned(club);
+    });
+  });
+  client.on(Events.GuildCreate, ({ id }) => returned(id));
+  // An outage is another event: the library keeps the two apart by the platform's mark.
+  client.on(Events.GuildDelete, ({ id }) => left(id));
+
+  return {
+    noted: async () => {
+      for (let last: Promise<void> | null = null; last !== notes; ) {
+        last = notes;
+        await last;
+      }
+    },
+  };
+}

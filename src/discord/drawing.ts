@@ -1,0 +1,43 @@
+/** Drawing belongs to the work of an answer, but an answer never waits for it for long, nor fails with it. */
+import { setTimeout as wait } from 'node:timers/promises';
+import type { Draw, Picture } from '../../shared/pictures/picture.ts';
+import type { Log } from '../log.ts';
+import { problem } from './problem.ts';
+import type { Drawn } from './render.ts';
+
+export interface Drawing {
+  draw: Draw;
+  /** After this many milliseconds the text goes alone. */
+  withinMs: number;
+  log: Log;
+}
+
+/** Draws the pictures of a message; one that fails or takes too long is written down and missing in what is returned. */
+export async function drawAll(pictures: readonly Picture[], drawing: Drawing): Promise<Drawn> {
+  const drawn = new Map<Picture, Uint8Array>();
+  await Promise.all(
+    pictures.map(async (picture) => {
+      const bytes = await drawInTime(picture, drawing);
+      if (bytes) drawn.set(picture, bytes);
+    }),
+  );
+  return drawn;
+}
+
+async function drawInTime(picture: Picture, { draw, withinMs, log }: Drawing): Promise<Uint8Array | null> {
+  const done = new AbortController();
+  const late = wait(withinMs, null, { signal: done.signal }).catch(() => null);
+  try {
+    const bytes = await Promise.race([draw(picture), late]);
+    if (!bytes) log.warn({ picture: picture.name, withinMs }, 'a picture took too long: the text went alone');
+    return bytes;
+  } catch (error) {
+    log.error(
+      { picture: picture.name, ...problem(error) },
+      'a picture could not be drawn: the text went alone',
+    );
+    return null;
+  } finally {
+    done.abort();
+  }
+}

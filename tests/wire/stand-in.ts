@@ -1,0 +1,148 @@
+/**
+ * Our stand-in of the chat platform: its REST interface and its gateway over real loopback sockets, and members who
+ * use it. The bot connects to it with the real library; nothing of ours is replaced.
+ *
+ * @example
+ * const platform = await openStandIn();
+ * const club = platform.addClub();
+ * const bot = await connect({ token: platform.token, apiUrl: platform.apiUrl, ... });
+ * const ines = club.addMember();
+ * const { message } = await ines.types('/weigh', { cut: 'packer', bought: '14.8 lb' });
+ * const { form } = await ines.presses(message, 'Fix it');
+ * await ines.submits(form, { bought: '14.2 lb' });
+ * await bot.close();
+ * await platform.close(); // throws if the bot ever sent what the real platform would refuse
+ */
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody } from 'discord.js';
+import { clubJson, openGateway } from './gateway.ts';
+import { createMember, type Member } from './member.ts';
+import { type Shown, show } from './message.ts';
+import { handle } from './rest.ts';
+import { commandsOf, createState, type KeptClub } from './state.ts';
+
+export type { Exchange, ShownForm, Step } from './exchange.ts';
+export type { Member } from './member.ts';
+export type { Shown } from './message.ts';
+
+export interface StandInOptions {
+  /** How long the platform waits for the first answer: 3,000 as the real one, unless a test wants to see it give up. */
+  answerWithinMs?: number;
+  /** How long a member waits for the answer itself. */
+  patienceMs?: number;
+}
+
+export interface Club {
+  readonly id: string;
+  addMember(of?: { locale?: string; manager?: boolean }): Member;
+  /** What everyone in the club sees, in order; messages that were deleted are left out. */
+  messages(): Shown[];
+  /** Commands that can be typed here. */
+  commands(): readonly CommandBody[];
+  /** Removes the bot. */
+  removesBot(): void;
+  /** Takes the bot in again. */
+  invitesBot(): void;
+  /** The club's server fails: the bot is still in it. */
+  goesDown(): void;
+  comesBack(): void;
+}
+
+export interface StandIn {
+  readonly apiUrl: string;
+  readonly token: string;
+  /** A club that has the bot, from now on or before it connects. */
+  addClub(of?: { locale?: string }): Club;
+  /** Cuts the gateway's connection; the bot takes it up again by itself. */
+  cutConnection(): void;
+  readonly logins: number;
+  readonly resumes: number;
+  /** How often commands were registered. */
+  readonly registrations: number;
+  /** What the bot sent that the real platform would refuse, or that calls somebody. A test may clear it. */
+  readonly complaints: string[];
+  /** Ends it. Throws if there are complaints. */
+  close(): Promise<void>;
+}
+
+/** Opens a stand-in on a free port. */
+export async function openStandIn({
+  answerWithinMs = 3000,
+  patienceMs = 5000,
+}: StandInOptions = {}): Promise<StandIn> {
+  const state = createState({ token: 'a.stand.in', answerWithinMs });
+  const port = (): number => (server.address() as AddressInfo).port;
+  const gatewayUrl = (): string => `ws://127.0.0.1:${port()}/gateway`;
+  const server = createServer((request, response) => {
+    handle(state, gatewayUrl(), request, response).catch((error: unknown) => {
+      state.complaints.push(`the stand-in failed: ${error instanceof Error ? error.stack : error}`);
+      response.destroy();
+    });
+  });
+  const gateway = openGateway(server, state, gatewayUrl);
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+
+  const addClub = ({ locale = 'en-US' } = {}): Club => {
+    const club: KeptClub = { id: state.nextId(), channel: state.nextId(), locale, isDown: false };
+    const join = (): void => {
+      state.clubs.set(club.id, club);
+      if (gateway.logins > 0) gateway.dispatch('GUILD_CREATE', clubJson(club, state));
+    };
+    join();
+    return {
+      id: club.id,
+      addMember: (of = {}) => {
+        const member = {
+          id: state.nextId(),
+          club,
+          locale: of.locale ?? 'en-US',
+          manager: of.manager ?? false,
+        };
+        return createMember(member, { state, dispatch: gateway.dispatch, patienceMs });
+      },
+      messages: () =>
+        state.messages
+          .filter((kept) => kept.club === club.id && !kept.deleted && kept.onlyFor === null)
+          .map(show),
+      commands: () => commandsOf(state, club.id),
+      removesBot: () => {
+        state.clubs.delete(club.id);
+        if (gateway.logins > 0) gateway.dispatch('GUILD_DELETE', { id: club.id });
+      },
+      invitesBot: join,
+      goesDown: () => {
+        club.isDown = true;
+        if (gateway.logins > 0) gateway.dispatch('GUILD_DELETE', { id: club.id, unavailable: true });
+      },
+      comesBack: () => {
+        club.isDown = false;
+        join();
+      },
+    };
+  };
+
+  return {
+    apiUrl: `http://127.0.0.1:${port()}/api`,
+    token: state.token,
+    addClub,
+    cutConnection: () => gateway.cut(),
+    get logins() {
+      return gateway.logins;
+    },
+    get resumes() {
+      return gateway.resumes;
+    },
+    get registrations() {
+      return state.registrations;
+    },
+    complaints: state.complaints,
+    close: async () => {
+      await gateway.close();
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+      if (state.complaints.length > 0)
+        throw new Error(`the platform complains:\n${state.complaints.join('\n')}`);
+    },
+  };
+}
