@@ -35,7 +35,7 @@ export interface KeyFigure {
 }
 const KEY_WIDTH = 210;
 /** The large figure is higher than the title: what stands below it starts lower. */
-const KEY_DOWN = 10;
+const KEY_DOWN = 18;
 const GAP = 16;
 
 /** How many lines to leave room for, at most {@link ABOUT_LINES}. */

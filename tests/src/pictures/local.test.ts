@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shows } from '../../../shared/measure/show.ts';
 import { NANOGRAMS, type Nanograms } from '../../../shared/measure/units.ts';
-import { options } from '../../../shared/pictures/frame.ts';
+import { options, SIZE } from '../../../shared/pictures/frame.ts';
 import type { Note } from '../../../shared/pictures/notes.ts';
 import { GROUND, INK } from '../../../shared/pictures/palette.ts';
 import type { Picture } from '../../../shared/pictures/picture.ts';
@@ -239,6 +239,16 @@ describe('the texts of a picture', () => {
   test.each(cases)('$stage in $units of $about are inside it and apart', async ({ stage, about, show }) => {
     const picture = pictureOf(stage, show, about);
     expectClean(await layOut(picture), picture);
+  });
+
+  test.each(cases)('$stage in $units of $about stand in rows', async ({ stage, about, show }) => {
+    const lines = await layOut(pictureOf(stage, show, about));
+    const shares = lines.filter(({ text, size }) => text.endsWith(' %') && size === SIZE.label);
+    expect(shares.length).toBeGreaterThan(0);
+    // None had to give way to another text: each share is level with the name of its stage.
+    for (const share of shares) {
+      expect(lines.some(({ left, top }) => left < 100 && top === share.top)).toBe(true);
+    }
   });
 
   test('of the heaviest lot are inside it and apart', async () => {

@@ -1,0 +1,68 @@
+/** A club in memory, spoken to line by line through the desk and a real store, as a rehearsal does. */
+import { onTestFinished } from 'vitest';
+import type { Figures } from '../shared/chat/reply.ts';
+import type { Stage } from '../src/rehearsal/stage.ts';
+import { openRehearsal, type Settings } from '../src/rehearsal/run.ts';
+
+export const SATURDAY = Date.UTC(2026, 6, 4, 18);
+export const DAY_MILLISECONDS = 86_400_000;
+
+/** One line's answer, as `--json` prints it. */
+export interface Said {
+  ok: boolean;
+  command: string | null;
+  audience?: 'club' | 'member';
+  text: string;
+  figures: Figures;
+  privately?: { text: string; figures: Figures; actions?: readonly string[] };
+  actions?: readonly string[];
+  ask?: { option: string | null; readings: readonly string[] };
+  error?: { code: string; text: string };
+  form?: { title: string; inputs: readonly { name: string; label: string; value: string }[] };
+  choices?: readonly { label: string; value: string }[];
+  picture?: { alt: string };
+}
+
+export interface Rehearsing {
+  stage: Stage;
+  /** Plays one line. */
+  say(line: string): Promise<Said>;
+  /** Plays lines of which none may fail; what the last one came to. */
+  play(...lines: readonly string[]): Promise<Said>;
+}
+
+/** Opens an empty club, Saturday 4 July 2026; closed when the test is over. */
+export async function rehearse(settings: Partial<Settings> = {}): Promise<Rehearsing> {
+  const { stage, say, close } = await openRehearsal({
+    database: ':memory:',
+    club: 'backyard',
+    as: 'ines',
+    now: SATURDAY,
+    seed: 1,
+    json: true,
+    locale: 'en-US',
+    pictures: null,
+    ...settings,
+  });
+  onTestFinished(close);
+  const said = async (line: string): Promise<Said> => JSON.parse((await say(line))?.text ?? 'null');
+  return {
+    stage,
+    say: said,
+    play: async (...lines) => {
+      const all: Said[] = [];
+      for (const line of lines) {
+        const found = await said(line);
+        if (!found.ok) throw new Error(`"${line}" failed: ${found.text}`);
+        all.push(found);
+      }
+      const last = all.at(-1);
+      if (last === undefined) throw new Error('no line to play');
+      return last;
+    },
+  };
+}
+
+/** What a form shows, by input. */
+export const filled = ({ form }: Said): Record<string, string> =>
+  Object.fromEntries((form?.inputs ?? []).map(({ name, value }) => [name, value]));
