@@ -5,5 +5,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     pool: 'forks',
     testTimeout: 20_000,
+    // What comes a moment later comes later still on a busy machine.
+    expect: { poll: { timeout: 10_000, interval: 20 } },
   },
 });

@@ -16,9 +16,9 @@ export const average: Command = command({
     const whole = wholeGroup(columns, measure, given.cut ?? null);
     return given.cut
       ? averageOfCut(
-          { measure, cut: given.cut, whole, grades: groupsBy(columns, measure, columns.grade) },
+          { measure, cut: given.cut, columns, whole, grades: groupsBy(columns, measure, columns.grade) },
           say,
         )
-      : averagesByCut({ measure, whole, cuts: groupsBy(columns, measure, columns.cut) }, say);
+      : averagesByCut({ measure, columns, whole, cuts: groupsBy(columns, measure, columns.cut) }, say);
   },
 });

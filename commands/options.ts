@@ -8,10 +8,11 @@ import type { Nanograms } from '../shared/measure/units.ts';
 import { readWeight, type Weight, type WeightReader } from '../shared/measure/weight.ts';
 import { CUTS } from '../shared/trade/cuts.ts';
 import { foldName } from '../shared/trade/fold-name.ts';
-import { gradesFor, readGrade } from '../shared/trade/grades.ts';
-import type { CutKey, GradeKey, StyleKey } from '../shared/trade/keys.ts';
-import { matchingCuts, readCut } from '../shared/trade/look-up.ts';
-import { readStyle, stylesOf } from '../shared/trade/styles.ts';
+import { gradesFor, gradeText, readGrade } from '../shared/trade/grades.ts';
+import type { CutKey, GradeKey } from '../shared/trade/keys.ts';
+import { cutNamed, matchingCuts, readCut } from '../shared/trade/look-up.ts';
+import { stylesOf } from '../shared/trade/styles.ts';
+import { oneLine } from '../shared/words/quote.ts';
 import type { Saved } from '../shared/yield/piece.ts';
 import { readSaved } from '../shared/yield/saved.ts';
 
@@ -74,20 +75,20 @@ export const cut = (): Option<CutKey> => ({
 export const grade = (): Option<GradeKey> => ({
   kind: 'text',
   extra: true,
-  read: (text) => readGrade(text),
+  read: (text, { option, club }) => readGrade(text, { option, country: club.gradeCountry }),
   complete: (typed, { say, club, options }) => {
     const { species } = cutTyped(options) ?? { species: 'beef' as const };
     const grades = gradesFor(species, club.gradeCountry);
     return matching(
       typed,
-      grades.map((key) => ({ label: say.trade.grade(key), value: key.slice(key.indexOf('/') + 1) })),
+      grades.map((key) => ({ label: say.trade.grade(key), value: gradeText(key) })),
     );
   },
 });
 
-export const style = (): Option<StyleKey> => ({
-  kind: 'text',
-  read: (text, reader) => readStyle(text, reader.option),
+/** Which styles there are depends on the cut, so the text is read where the cut is known. */
+export const style = (): Option<string> => ({
+  ...words(60),
   complete: (typed, { say, options }) => {
     const { styles } = cutTyped(options) ?? { styles: 'brisket' as const };
     const known = styles === null ? [] : stylesOf(styles);
@@ -99,13 +100,8 @@ export const style = (): Option<StyleKey> => ({
 });
 
 /** The cut that stands in the line so far, if its name is one that only one cut has. */
-function cutTyped({ cut: typed }: Readonly<Record<string, string>>) {
-  if (typed === undefined) return null;
-  const found = CUTS.filter((one) =>
-    [one.name, ...one.names].some((name) => foldName(name) === foldName(typed)),
-  );
-  return found[0] ?? null;
-}
+const cutTyped = ({ cut: typed }: Readonly<Record<string, string>>) =>
+  typed === undefined ? null : cutNamed(typed);
 
 export const day = (): Option<CalendarDay> => ({
   kind: 'text',
@@ -147,11 +143,22 @@ export const count = (low: number, high: number): Option<number> => ({
   },
 });
 
-/** Text that is kept as typed, on one line. */
+/** A piece by the number people see; the member's newest are offered. */
+export const piece = (): Option<number> => ({
+  ...count(1, 999_999_999),
+  complete: async (typed, { pieces, say }) =>
+    matching(
+      typed,
+      (await pieces()).map((one) => ({ label: say.weighing.pieceChoice(one), value: String(one.seq) })),
+    ),
+});
+
+/** Text that is kept as typed, on one line and without what nobody sees: it stands in menus by itself. */
 export const words = (limit: number): Option<string> => ({
   kind: 'text',
   read: (text, { option }) => {
-    const read = text.replace(/\s+/g, ' ').trim();
+    const read = oneLine(text);
+    if (read === '') throw new MemberError('text-empty', { option });
     if (read.length > limit) throw new MemberError('text-too-long', { option, length: read.length, limit });
     return read;
   },
@@ -160,11 +167,12 @@ export const words = (limit: number): Option<string> => ({
 /** Where it was bought: the club's own shops are offered. */
 export const shop = (): Option<string> => ({
   ...words(60),
+  extra: true,
   complete: async (typed, { shops }) => startingWith(typed, await shops()),
 });
 
 export const panName = (): Option<string> => ({
-  ...words(30),
+  ...words(60),
   complete: (typed, { pans }: Completer) => startingWith(typed, [...pans.keys()]),
 });
 

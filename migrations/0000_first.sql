@@ -154,3 +154,13 @@ CREATE TABLE `posted` (
 	FOREIGN KEY (`club_id`) REFERENCES `club`(`id`) ON UPDATE no action ON DELETE cascade,
 	FOREIGN KEY (`club_id`,`piece_id`) REFERENCES `piece`(`club_id`,`id`) ON UPDATE no action ON DELETE cascade
 );
+--> statement-breakpoint
+CREATE TABLE `reminder` (
+	`club_id` text NOT NULL,
+	`piece_id` text NOT NULL,
+	`member_id` text NOT NULL,
+	`due_at` integer NOT NULL,
+	PRIMARY KEY(`club_id`, `piece_id`, `member_id`),
+	FOREIGN KEY (`club_id`) REFERENCES `club`(`id`) ON UPDATE no action ON DELETE cascade,
+	FOREIGN KEY (`club_id`,`piece_id`) REFERENCES `piece`(`club_id`,`id`) ON UPDATE no action ON DELETE cascade
+);

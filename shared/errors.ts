@@ -19,9 +19,11 @@ export interface Problems {
   /** A value that is none of the choices. */
   'choice-unknown': { option: string; read: string; choices: readonly string[] };
   'number-unreadable': { option: string; read: string; low: number; high: number };
+  'text-empty': { option: string };
   'text-too-long': { option: string; length: number; limit: number };
   /** A dash takes a weight back, but only of a piece that was named. */
   'nothing-to-take-back': { option: string };
+  /** `near`: cuts whose names start alike; may be none. */
   'cut-unknown': { read: string; near: readonly CutKey[] };
   'cut-missing': { bought: string };
   'bought-missing': { cut: CutKey };
@@ -42,6 +44,7 @@ export interface Problems {
   'pan-name-missing': Record<never, never>;
   'pans-none': { read: string };
   'piece-unknown': { read: string };
+  'no-pieces': Record<never, never>;
   'piece-removed': Record<never, never>;
   'piece-not-yours': { seq: number };
   'no-open-piece': Record<never, never>;
@@ -116,7 +119,8 @@ export class MemberError<Code extends ProblemCode = ProblemCode> extends Error {
 export interface Questions {
   /** A name that several cuts answer to. */
   'which-cut': { read: string };
-  'which-style': { read: string };
+  /** A name that grades of several scales have. */
+  'which-grade': { read: string };
   'cut-not-told': { bought: string };
   /** Far outside what one piece of this cut weighs. */
   size: { bought: Nanograms; pieces: number; cut: CutKey; low: Nanograms; high: Nanograms };
@@ -163,7 +167,7 @@ export interface Labels {
   /** A weight, in the form in which this reading takes it. */
   weight: Written;
   cut: { cut: CutKey };
-  style: { style: StyleKey };
+  grade: { grade: GradeKey };
   'another-cut': Record<never, never>;
   /** The piece is as it was typed. */
   'as-typed': { option: string; weight: Nanograms };

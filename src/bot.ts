@@ -7,22 +7,30 @@ import { commandCards } from './discord/command-cards.ts';
 import { type Connection, type ConnectOptions, connect } from './discord/gateway.ts';
 import { type Environment, EnvironmentError } from './environment.ts';
 import type { Log } from './log.ts';
-import { draw } from './pictures/local.ts';
+import { openDraw } from './pictures/open.ts';
 import { migrateStore, openStore } from './store/open.ts';
+import { startTimer } from './timer.ts';
 
 const NO_TOKEN = `There is no DISCORD_TOKEN, so there is nobody to log in as.
 Make an application with a bot on the platform's developer page, and put its token into .env: cp .env.example .env
 To try everything without an account: npm run -s rehearse`;
 
-const FORGET_DRAFTS_EVERY = 3_600_000; // an hour
+/** Nobody is there, or no such address. */
+const UNREACHABLE: readonly string[] = [
+  'ECONNREFUSED',
+  'ENOTFOUND',
+  'EAI_AGAIN',
+  'ETIMEDOUT',
+  'EHOSTUNREACH',
+];
 
 /** What may be other than usual: a clock, a slower store or pen, shorter waits. */
 export interface BotOptions
-  extends Partial<
-    Pick<ConnectOptions, 'draw' | 'now' | 'deferAfterMs' | 'drawWithinMs' | 'closeWithinMs'>
-  > {
+  extends Partial<Pick<ConnectOptions, 'draw' | 'now' | 'deferAfterMs' | 'drawWithinMs' | 'closeWithinMs'>> {
   /** Wraps the store that was opened. */
   wrapStore?: (store: Store) => Store;
+  /** Milliseconds between looks for reminders that are due. */
+  remindEveryMs?: number;
 }
 
 export interface Bot extends Connection {
@@ -33,17 +41,18 @@ export interface Bot extends Connection {
 export async function startBot(environment: Environment, log: Log, options: BotOptions = {}): Promise<Bot> {
   const { DISCORD_TOKEN: token, DATABASE_URL: database, BACKUP_DIR: backupDir } = environment;
   if (token === undefined) throw new EnvironmentError(NO_TOKEN);
-  const { wrapStore = (store: Store) => store, now = Date.now, ...rest } = options;
+  const { wrapStore = (store: Store) => store, now = Date.now, remindEveryMs, ...rest } = options;
   const store = wrapStore(await openMigrated(database, backupDir));
   log.info({ database }, 'store open');
+  const desk = openDesk({ store, commands, log });
   try {
     const connection = await connect({
-      draw,
+      draw: openDraw(environment, log),
       ...rest,
       token,
       apiUrl: environment.DISCORD_API_URL,
       guild: environment.DISCORD_GUILD_ID,
-      desk: openDesk({ store, commands, log }),
+      desk,
       store,
       log,
       cards: commandCards(commands, speak({ locale: 'en-US', units: 'lb' })),
@@ -52,11 +61,28 @@ export async function startBot(environment: Environment, log: Log, options: BotO
       posted: (card) => store.club(card.club).keepPosted(card),
       postedAt: (club, piece) => store.club(club).posted(piece),
     });
-    return { ...connection, store, close: closing(connection, store, forgetDrafts(store, now, log)) };
+    const timer = startTimer({
+      store,
+      desk,
+      tell: connection.tell,
+      now,
+      log,
+      ...(remindEveryMs === undefined ? {} : { everyMs: remindEveryMs }),
+    });
+    return { ...connection, store, close: closing(connection, store, timer) };
   } catch (problem) {
     await store.close();
-    throw problem;
+    throw settingOf(problem, environment);
   }
+}
+
+/** What of a failed login is a setting's fault, as the one line that names it; anything else as it is. */
+function settingOf(problem: unknown, { DISCORD_API_URL: url }: Environment): unknown {
+  const code = problem instanceof Error && 'code' in problem ? String(problem.code) : '';
+  if (code === 'TokenInvalid')
+    return new EnvironmentError('DISCORD_TOKEN: the platform does not know it.', { cause: problem });
+  if (!UNREACHABLE.includes(code)) return problem;
+  return new EnvironmentError(`DISCORD_API_URL: ${url} can't be reached: ${code}`, { cause: problem });
 }
 
 async function openMigrated(database: string, backupDir: string): Promise<Store> {
@@ -69,18 +95,9 @@ async function openMigrated(database: string, backupDir: string): Promise<Store>
   }
 }
 
-function forgetDrafts(store: Store, now: () => number, log: Log): NodeJS.Timeout {
-  return setInterval(() => {
-    store
-      .forgetDrafts(now())
-      .catch((err: unknown) => log.warn({ err }, 'old drafts were not forgotten'));
-  }, FORGET_DRAFTS_EVERY);
-}
-
 /** Once the last answer is on its way nobody asks the store any more. */
-const closing =
-  (connection: Connection, store: Store, forgetting: NodeJS.Timeout) => async (): Promise<void> => {
-    clearInterval(forgetting);
-    await connection.close();
-    await store.close();
-  };
+const closing = (connection: Connection, store: Store, stopTimer: () => void) => async (): Promise<void> => {
+  stopTimer();
+  await connection.close();
+  await store.close();
+};

@@ -4,7 +4,14 @@ import { z } from 'zod';
 
 const url = (fallback: string) => z.url({ protocol: /^https?$/ }).default(fallback);
 
-const schema = z.object({
+/** A host of one's own: what is sent there is a club's figures. */
+const chartHost = z
+  .url({ protocol: /^https?$/ })
+  // fetch refuses such an address, with the password in its message.
+  .refine((text) => !/^[^/]*\/\/[^/?#]*@/.test(text), 'must hold no name or password')
+  .optional();
+
+const variables = z.object({
   DISCORD_TOKEN: z.string().min(1).optional(),
   DISCORD_API_URL: url('https://discord.com/api'),
   DISCORD_GUILD_ID: z
@@ -15,9 +22,15 @@ const schema = z.object({
     .string()
     .regex(/^(file:.+|:memory:)$/, 'must start with file:')
     .default('file:data/trimtally.db'),
-  PICTURES: z.enum(['local']).default('local'),
+  PICTURES: z.enum(['local', 'quickchart']).default('local'),
+  QUICKCHART_URL: chartHost,
   BACKUP_DIR: z.string().min(1).default('data/backups'),
   LOG_LEVEL: z.enum(['trace', 'debug', 'info', 'warn', 'error', 'fatal', 'silent']).default('info'),
+});
+
+const schema = variables.refine(({ PICTURES, QUICKCHART_URL }) => PICTURES === 'local' || QUICKCHART_URL, {
+  path: ['QUICKCHART_URL'],
+  message: 'PICTURES=quickchart needs the address of your own host',
 });
 
 export type Environment = z.infer<typeof schema>;

@@ -1,8 +1,8 @@
 /** A club in memory, spoken to line by line through the desk and a real store, as a rehearsal does. */
 import { onTestFinished } from 'vitest';
 import type { Figures } from '../shared/chat/reply.ts';
-import type { Stage } from '../src/rehearsal/stage.ts';
 import { openRehearsal, type Settings } from '../src/rehearsal/run.ts';
+import type { Stage } from '../src/rehearsal/stage.ts';
 
 export const SATURDAY = Date.UTC(2026, 6, 4, 18);
 export const DAY_MILLISECONDS = 86_400_000;

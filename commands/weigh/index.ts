@@ -11,7 +11,9 @@ export const weigh: Command = command({
   options: weighOptions,
   form: firstInputs,
   run: async (context, given) => {
-    if (Object.keys(context.typed).length === 0) return startForm(context);
+    // An extra that is still open is no reason to start over: it is asked about, of the newest piece.
+    const bare = Object.keys(context.typed).length === 0 && context.doubts.length === 0;
+    if (bare) return startForm(context);
     const starts = (given.cut !== undefined || given.bought !== undefined) && given.piece === undefined;
     return starts ? startPiece(context, given) : addToPiece(context, given);
   },

@@ -6,13 +6,15 @@ import { wholeGroup } from '../../shared/club/group.ts';
 import type { NewPiece, Piece, PieceChange } from '../../shared/club/piece.ts';
 import type { Draft } from '../../shared/club/store.ts';
 import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
+import { dayAt } from '../../shared/measure/day.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
-import { measureReached, type Told, weighed } from '../../shared/replies/weighed.ts';
+import { measureReached } from '../../shared/replies/piece-line.ts';
+import { type Told, weighed } from '../../shared/replies/weighed.ts';
 import { cutOf } from '../../shared/trade/cuts.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import { weightsOf } from '../../shared/yield/piece.ts';
 import { askIfDoubtful, refuseImpossible, refuseOverwriting } from '../../shared/yield/plausible.ts';
-import { changeTold, toldOf, type WeighGiven, weightsGiven } from './told.ts';
+import { changeTold, tellsNothing, toldOf, type WeighGiven, weightsGiven } from './told.ts';
 
 /** `/weigh cut: bought: …`: a new piece. */
 export async function startPiece(context: Context, given: WeighGiven): Promise<Reply> {
@@ -43,10 +45,13 @@ export async function startPiece(context: Context, given: WeighGiven): Promise<R
 
 /** `/weigh cooked: …`: more of the member's newest open piece that lacks it, or of the piece that was named. */
 export async function addToPiece(context: Context, given: WeighGiven): Promise<Reply> {
-  const { id, store, member, now, typed } = context;
-  const open = await store.open(member.id);
-  const target = given.piece ? await namedPiece(context, given.piece) : openPiece(open, given);
+  const { id, store, member, now, typed, doubts } = context;
+  if (tellsNothing(typed) && doubts.length === 0) throw new MemberError('nothing-told', {});
   if (!given.piece) refuseTakingBack(given);
+  const open = await store.open(member.id);
+  // Asked after what is open: a second delivery of the line finds the piece that the first one added to, not the next.
+  const before = await store.changedBy(id);
+  const target = before ?? (given.piece ? await namedPiece(context, given.piece) : openPiece(open, given));
   const kept = await store.correct(target.id, { interaction: id, member: member.id, at: now }, (piece) =>
     changeOf(context, given, piece),
   );
@@ -54,8 +59,10 @@ export async function addToPiece(context: Context, given: WeighGiven): Promise<R
   await rememberPresets(context, kept.piece, given);
   // Kept for as long as a question is, so that *another piece* knows what this line told.
   await store.keepDraft(draftOf(context));
-  const others = open.some((piece) => piece.id !== kept.piece.id);
-  return card(context, kept.piece, { told: toldOf(given, typed), added: true, fresh: kept.fresh, others });
+  // Who named the piece meant it.
+  const others = given.piece === undefined && open.some((piece) => piece.id !== kept.piece.id);
+  const told = toldOf(given, typed);
+  return card(context, kept.piece, { told, added: !context.replaces, fresh: kept.fresh, others });
 }
 
 const draftOf = ({ id, member, typed, now }: Context): Draft => ({
@@ -73,24 +80,36 @@ const draftOf = ({ id, member, typed, now }: Context): Draft => ({
 function changeOf(context: Context, given: WeighGiven, piece: Piece): PieceChange {
   const { replaces, typed, confirmed } = context;
   const cut = given.cut ?? piece.cut;
+  const gone = takenBack(context, given, piece);
+  refuseNoPiece(gone, piece);
   const change = {
-    ...(replaces ? forgotten(piece, typed) : {}),
+    ...(replaces ? forgotten(piece, gone) : {}),
     ...changeTold(given, typed, replaces ? null : piece, cut),
+    ...(gone.has('date') ? { day: dayAt(piece.postedAt, context.club.zone) } : {}),
     cut,
   };
   const next = { ...piece, ...change };
   refuseImpossible(next);
-  askIfDoubtful(next, cut, confirmed);
+  askIfDoubtful(next, cut, confirmed, piece);
   return change;
 }
 
-/** What a form that stands for the whole piece does not hold any more. */
-function forgotten(piece: Piece, typed: Readonly<Record<string, string>>): PieceChange {
+/** Options that a dash takes back, or that a form that stands for the whole piece does not hold any more. */
+function takenBack({ replaces, typed }: Context, given: WeighGiven, piece: Piece): ReadonlySet<string> {
+  const dashed = Object.entries(given).flatMap(([name, value]) => (value === null ? [name] : []));
+  const missing = replaces ? Object.keys(piece.typed).filter((name) => !(name in typed)) : [];
+  return new Set([...dashed, ...missing]);
+}
+
+/** Without its cut or the weight on its label it is no piece. */
+function refuseNoPiece(gone: ReadonlySet<string>, { cut, typed }: Piece): void {
+  if (gone.has('cut')) throw new MemberError('cut-missing', { bought: typed.bought ?? '' });
+  if (gone.has('bought')) throw new MemberError('bought-missing', { cut });
+}
+
+function forgotten(piece: Piece, gone: ReadonlySet<string>): PieceChange {
   const empty = blank(piece.id, piece.member, piece.postedAt, piece.cut);
-  const gone = Object.keys(piece.typed).filter(
-    (name) => !(name in typed) && name in empty && name !== 'cut' && name !== 'bought',
-  );
-  return Object.fromEntries(gone.map((name) => [name, empty[name as keyof typeof empty]]));
+  return Object.fromEntries(Object.entries(empty).filter(([name]) => gone.has(name)));
 }
 
 const blank = (id: string, member: string, postedAt: number, cut: CutKey) => ({
@@ -126,11 +145,11 @@ function refuseTakingBack(given: WeighGiven): void {
 }
 
 /** A weight without a cut: the member's last one is offered first. */
-function cutNotTold({ member, typed, say }: Context): never {
+function cutNotTold({ member, typed }: Context): never {
   const bought = typed.bought ?? '';
   const { cut } = member.presets;
   if (cut === undefined) throw new MemberError('cut-missing', { bought });
-  const usual: Reading = { label: { code: 'cut', values: { cut } }, set: { cut: say.trade.cut(cut) } };
+  const usual: Reading = { label: { code: 'cut', values: { cut } }, set: { cut: cutOf(cut).name } };
   throw new Ask('cut-not-told', { bought }, [
     usual,
     { label: { code: 'another-cut', values: {} }, set: {}, opens: 'cut' },
@@ -178,8 +197,8 @@ async function rememberPresets({ store, member }: Context, piece: Piece, given: 
     ...member.presets,
     cut: piece.cut,
     ...(given.grade ? { grade: given.grade } : {}),
-    ...(given.style && family !== null
-      ? { styles: { ...member.presets.styles, [family]: given.style } }
+    ...(given.style && family !== null && piece.style !== null
+      ? { styles: { ...member.presets.styles, [family]: piece.style } }
       : {}),
     ...(given.shop ? { shop: given.shop } : {}),
     ...(given.wrap ? { wrap: given.wrap } : {}),

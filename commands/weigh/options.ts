@@ -6,6 +6,7 @@ import {
   day,
   grade,
   pan,
+  piece,
   price,
   saved,
   shop,
@@ -36,9 +37,9 @@ export const weighOptions = {
   pan: pan(),
   pans: count(1, 20),
   date: day(),
-  note: words(300),
+  note: { ...words(300), extra: true as const },
   quiet: yesNo(),
-  piece: count(1, 999_999_999),
+  piece: piece(),
 } as const;
 
 export type WeighOptions = typeof weighOptions;

@@ -2,11 +2,12 @@
 import type { Given } from '../../shared/chat/option.ts';
 import type { Piece, PieceChange } from '../../shared/club/piece.ts';
 import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
+import { isEstimate } from '../../shared/measure/terms.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
 import type { Told } from '../../shared/replies/weighed.ts';
 import { cutOf } from '../../shared/trade/cuts.ts';
 import type { CutKey, StyleKey } from '../../shared/trade/keys.ts';
-import { stylesOf } from '../../shared/trade/styles.ts';
+import { readStyle } from '../../shared/trade/styles.ts';
 import { WEIGHT_NAMES, type WeightName } from '../../shared/yield/piece.ts';
 import type { WeighOptions } from './options.ts';
 
@@ -30,33 +31,35 @@ export function changeTold(given: WeighGiven, typed: Typed, before: Piece | null
   }
   if (given.price !== undefined) change.price = given.price;
   if (given.saved !== undefined) change.saved = given.saved ?? [];
-  if (given.pieces) change.pieces = given.pieces;
+  if (given.pieces !== undefined) change.pieces = given.pieces ?? 1;
   if (given.date) change.day = given.date;
   if (given.style !== undefined) change.style = given.style === null ? null : styleOf(given.style, cut);
   if (before !== null && cut !== before.cut) change.cut = cut;
-  change.approximate = estimated(given, before);
-  change.typed = typedAfter(before?.typed ?? {}, typed);
-  return change;
+  const texts = typedAfter(before?.typed ?? {}, withoutPan(given, typed));
+  return { ...change, typed: texts, approximate: estimated(texts) };
 }
 
-/** An estimate stays one unless every weight that a line tells anew is exact and the piece had none other. */
-const estimated = (given: WeighGiven, before: Piece | null): boolean =>
-  (before?.approximate ?? false) || WEIGHT_NAMES.some((name) => given[name]?.approximate === true);
+/** A piece is an estimate while one of its weights is: an exact one in its place ends that. */
+export const estimated = (typed: Typed): boolean =>
+  WEIGHT_NAMES.some((name) => isEstimate(typed[name] ?? ''));
 
 /** Texts of options that are about the line, not about the piece. */
 const NOT_KEPT = new Set(['piece', 'quiet']);
+const NOTHING_BY_ITSELF = new Set([...NOT_KEPT, 'pan', 'pans']);
+
+/** Whether there is nothing in a line that could be kept. */
+export const tellsNothing = (typed: Typed): boolean =>
+  Object.keys(typed).every((name) => NOTHING_BY_ITSELF.has(name));
 
 function typedAfter(before: Typed, typed: Typed): Typed {
   const texts = Object.entries({ ...before, ...typed });
   return Object.fromEntries(texts.filter(([name, text]) => !NOT_KEPT.has(name) && text.trim() !== '-'));
 }
 
-function styleOf(style: StyleKey, cut: CutKey): StyleKey {
+function styleOf(text: string, cut: CutKey): StyleKey {
   const { styles } = cutOf(cut);
-  if (styles === null) throw new MemberError('styles-none', { read: style, cut });
-  const known = stylesOf(styles);
-  if (!known.includes(style)) throw new MemberError('style-unknown', { read: style, styles: known });
-  return style;
+  if (styles === null) throw new MemberError('styles-none', { read: text, cut });
+  return readStyle(text, styles);
 }
 
 /** The weights that a line tells, each less the pan it was weighed in; `weight` null takes one back. */
@@ -85,6 +88,21 @@ function panUnder(given: WeighGiven, typed: Typed, names: readonly WeightName[])
   const [under = 'bought', ...others] = scale;
   if (others.length > 0) throw askWhichPan(typed, scale, given.pans ?? 1);
   return { under, weight: (given.pan * (given.pans ?? 1)) as Nanograms };
+}
+
+/** The most characters of a weight that is read. */
+const LONGEST_WEIGHT = 60;
+
+/**
+ * The texts with the pan taken off in the weight that it was under: kept beside all of a piece's texts, `pan:` alone
+ * would not say any more which weight it belongs to.
+ */
+function withoutPan(given: WeighGiven, typed: Typed): Typed {
+  const { pan, pans: _pans, ...others } = typed;
+  const under = panUnder(given, typed, weightsGiven(given))?.under;
+  if (pan === undefined || under === undefined) return typed;
+  const less = `${typed[under] ?? ''}${` - ${pan}`.repeat(given.pans ?? 1)}`;
+  return less.length > LONGEST_WEIGHT ? typed : { ...others, [under]: less };
 }
 
 function askWhichPan(typed: Typed, scale: readonly WeightName[], count: number): Ask {

@@ -4,13 +4,15 @@ import type { Form, Input } from './reply.ts';
 
 /** The action that every form sends back to; the desk runs the form's command with what was sent. */
 export const FORM_ACTION = 'form';
+/** What a form is about: all that was typed of a piece, more of one, or what its posted card still lacks; its number follows. */
+export const ABOUT = { whole: 'piece', more: 'more', extra: 'extra' } as const;
 /** The paragraph of `name: value` lines. */
 export const MORE = 'more';
 
 export interface Filled {
   command: string;
   owner: string;
-  /** Nothing for a new line; a draft's id; or `piece` and a number for all that was typed of a piece. */
+  /** Nothing for a new line; a draft's id; or one of `ABOUT` and a piece's number. */
   about: readonly string[];
   /** The options with an input of their own, at most four. */
   first: readonly string[];
@@ -28,7 +30,7 @@ export function formOf({ command, owner, about, first, typed, say }: Filled): Fo
       ...(hint === undefined ? {} : { hint }),
     };
   });
-  const rest = Object.entries(typed).filter(([name]) => !first.includes(name));
+  const rest = Object.entries(typed).filter(([name]) => !first.includes(name) && name !== MORE);
   return {
     title: say.desk.formTitle({ command }),
     id: { command, action: FORM_ACTION, by: 'owner', owner, about },
@@ -37,7 +39,8 @@ export function formOf({ command, owner, about, first, typed, say }: Filled): Fo
       {
         name: MORE,
         label: say.desk.formMore(),
-        value: paragraph(rest),
+        // A paragraph that could not be read stands there as it was sent.
+        value: [paragraph(rest), typed[MORE] ?? ''].filter((text) => text !== '').join('\n'),
         hint: say.desk.formMoreHint(),
         paragraph: true,
       },
@@ -45,10 +48,8 @@ export function formOf({ command, owner, about, first, typed, say }: Filled): Fo
   };
 }
 
-/** A value that could be taken for the start of another option is quoted. */
+/** A value that could be taken for the start of another option is quoted, and no quote in it is left open. */
 const paragraph = (rest: readonly (readonly [string, string])[]): string =>
-  rest
-    .map(
-      ([name, value]) => `${name}: ${/\p{Letter}:/u.test(value) ? `"${value.replaceAll('"', "'")}"` : value}`,
-    )
-    .join('\n');
+  rest.map(([name, value]) => `${name}: ${quoted(value.replace(/["“”]/g, "''"))}`).join('\n');
+
+const quoted = (value: string): string => (/\p{Letter}:/u.test(value) ? `"${value}"` : value);

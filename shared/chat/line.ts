@@ -43,13 +43,23 @@ function unknownCommand(typed: string, commands: readonly Typable[]): MemberErro
 export function readOptions(text: string, { name: command, options }: Typable): Record<string, string> {
   const starts = optionStarts(text, command, options);
   const before = text.slice(0, starts[0]?.at ?? text.length).trim();
-  if (before !== '') throw new MemberError('option-unknown', { command, read: before, near: null });
+  if (before !== '') throw unknownStart(before, command, options);
   const read: Record<string, string> = {};
   for (const [index, { name, from }] of starts.entries()) {
     if (name in read) throw new MemberError('option-twice', { option: name });
     read[name] = unquote(text.slice(from, starts[index + 1]?.at).trim());
   }
   return read;
+}
+
+function unknownStart(before: string, command: string, options: readonly string[]): MemberError {
+  const word = /^([\p{Letter}-]+):/u.exec(before)?.[1]?.toLowerCase();
+  const near = word === undefined ? undefined : options.find((option) => isOneSlip(word, option));
+  return new MemberError('option-unknown', {
+    command,
+    read: near === undefined ? before : `${word}:`,
+    near: near ?? null,
+  });
 }
 
 interface Start {
@@ -59,10 +69,15 @@ interface Start {
   from: number;
 }
 
+/**
+ * A quoted passage is one token, so that a colon in it starts nothing. It stands between spaces: the sign after
+ * `a 12" board` opens none.
+ */
+const TOKENS = /(?<=^|[\s:])(?:"[^"]*"|“[^”]*”)(?=\s|$)|(?<=^|\s)(?<word>[\p{Letter}][\p{Letter}-]*):/gu;
+
 function optionStarts(text: string, command: string, options: readonly string[]): Start[] {
   const starts: Start[] = [];
-  // A quoted passage is one token, so that a colon in it starts nothing.
-  for (const match of text.matchAll(/"[^"]*"|“[^”]*”|(?<=^|\s)(?<word>[\p{Letter}][\p{Letter}-]*):/gu)) {
+  for (const match of text.matchAll(TOKENS)) {
     const word = match.groups?.word?.toLowerCase();
     if (word === undefined) continue;
     const name = options.find((option) => option === word);

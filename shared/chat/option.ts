@@ -1,6 +1,7 @@
 /** An option of a command: what a member may type there, and how it is read. */
 import type { Club } from '../club/club.ts';
 import type { Member } from '../club/member.ts';
+import type { Piece } from '../club/piece.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import type { Nanograms, Units } from '../measure/units.ts';
 import type { Speech } from '../words/index.ts';
@@ -26,6 +27,8 @@ export interface Completer extends Reader {
   options: Readonly<Record<string, string>>;
   /** The shops that the club named, most used first. */
   shops(): Promise<readonly string[]>;
+  /** The member's newest pieces. */
+  pieces(): Promise<readonly Piece[]>;
 }
 
 export interface Suggestion {

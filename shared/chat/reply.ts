@@ -30,6 +30,8 @@ export interface Reply {
   welcome?: Reply;
   /** The piece this is the card of: where it is posted is kept, so that a later change shows there. */
   piece?: string;
+  /** Another piece that this changed: its card is shown anew where it was posted. */
+  alsoChanged?: string;
   /** The options by which its command reaches the same piece again. */
   again?: Readonly<Record<string, string>>;
   /** What is still open after the piece was kept: an extra that could not be taken as typed. */

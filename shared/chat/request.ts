@@ -65,4 +65,13 @@ export interface Choice {
 export interface Desk {
   answer(request: Request): Coming;
   complete(completion: Completion): Promise<Choice[]>;
+  /** The reminders that are due: each is given out once. */
+  due(now: number): Promise<Due[]>;
+}
+
+/** A reminder for one member alone. */
+export interface Due {
+  club: string;
+  member: string;
+  reply: Reply;
 }

@@ -11,6 +11,9 @@ export interface GroupFigures extends Omit<Averages, 'gained'> {
   gained: number;
 }
 
+/** Fewer pieces have no middle half worth the name. */
+export const FEWEST_FOR_HALF = 4;
+
 /** What a member reads as a share: trim as what came off, every other measure as what was kept. */
 export const shareShown = (measure: Measure, loss: number): number => (measure === 'trim' ? loss : 1 - loss);
 

@@ -46,6 +46,24 @@ export interface Posted {
   message: string;
 }
 
+/** A change that was made to a piece: the fields that changed, as they were and as they became. */
+export interface CorrectionRecord {
+  member: string;
+  at: number;
+  why: string | null;
+  before: PieceChange;
+  after: PieceChange;
+}
+
+/** A ping that a member asked for. */
+export interface Reminder {
+  club: string;
+  member: string;
+  piece: string;
+  /** UTC milliseconds. */
+  dueAt: number;
+}
+
 /** One factor of the rows of `Columns`: a code per row into `values`; -1 where it was not told. */
 export interface Factor {
   codes: Int32Array;
@@ -89,6 +107,8 @@ export interface ClubStore {
   /** Founds the club with these settings unless it is there already; returns what is kept. */
   found(club: Club): Promise<Club>;
   change(settings: Partial<Omit<Club, 'id'>>): Promise<Club>;
+  /** Notes that the club was welcomed; true once, for whoever comes first. */
+  welcome(at: number): Promise<boolean>;
 
   /** A member's settings; one who is new has none. */
   member(id: string): Promise<Member>;
@@ -116,6 +136,10 @@ export interface ClubStore {
    * again, and where its cards were posted. Whether it was there.
    */
   remove(id: string, at: number): Promise<boolean>;
+  /** The piece that this interaction changed or added to; null if there is none. */
+  changedBy(interaction: string): Promise<Piece | null>;
+  /** What was changed in a piece, oldest first. */
+  corrections(piece: string): Promise<CorrectionRecord[]>;
   /** By id or by the number people see; null if there is none, or it was removed. */
   piece(reference: { id: string } | { seq: number }): Promise<Piece | null>;
   /** A member's pieces that are not on the plate yet, newest first, at most 25. */
@@ -132,6 +156,8 @@ export interface ClubStore {
   draft(id: string, now: number): Promise<Draft | null>;
   keepPosted(posted: Posted): Promise<void>;
   posted(piece: string): Promise<Posted[]>;
+  /** Keeps a reminder; another one for the same piece and member takes its place. */
+  remind(reminder: Omit<Reminder, 'club'>): Promise<void>;
 }
 
 /** All clubs of one store. */
@@ -142,6 +168,8 @@ export interface Store {
   /** Notes that a club is gone (its data go later) or has come back. */
   left(club: string, at: number): Promise<void>;
   returned(club: string): Promise<void>;
+  /** Takes the reminders that are due by `now`: each is given to one caller once, whatever the number of processes. */
+  dueReminders(now: number): Promise<Reminder[]>;
   /** Forgets drafts that expired before `now`. */
   forgetDrafts(now: number): Promise<void>;
   close(): Promise<void>;

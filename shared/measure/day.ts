@@ -190,3 +190,33 @@ export function dayAt(time: number, zone: string): CalendarDay {
   );
   return `${parts.get('year')}-${parts.get('month')}-${parts.get('day')}` as CalendarDay;
 }
+
+/**
+ * The moment (UTC milliseconds) at which it is `hour` o'clock of `day` in `zone`. Where the clock is put forward over
+ * that hour, an hour later or earlier.
+ * @example timeAt('2026-07-05', 9, 'America/Chicago') // Date.UTC(2026, 6, 5, 14)
+ */
+export function timeAt(day: CalendarDay, hour: number, zone: string): number {
+  const wanted = dayTime(day) + hour * 3_600_000;
+  // What the zone shows at that moment of UTC is off by the zone's offset.
+  const offset = (time: number) => shownAt(time, zone) - time;
+  return wanted - offset(wanted - offset(wanted));
+}
+
+/** What the clocks of `zone` show at `time`, as if it were UTC; whole minutes. */
+function shownAt(time: number, zone: string): number {
+  const format = new Intl.DateTimeFormat('en', {
+    year: 'numeric',
+    month: 'numeric',
+    day: 'numeric',
+    hour: 'numeric',
+    minute: 'numeric',
+    hourCycle: 'h23',
+    calendar: 'gregory',
+    numberingSystem: 'latn',
+    timeZone: isZone(zone) ? zone : 'UTC',
+  });
+  const part = new Map(format.formatToParts(time).map(({ type, value }) => [type, Number(value)]));
+  const of = (type: Intl.DateTimeFormatPartTypes) => part.get(type) ?? 0;
+  return Date.UTC(of('year'), of('month') - 1, of('day'), of('hour'), of('minute'));
+}

@@ -1,5 +1,6 @@
 /** The grammar of a weight: a folded text becomes terms, added or taken off, of one or two numbers with units. */
 import { MemberError } from '../errors.ts';
+import { fold } from './fold.ts';
 import { type Ratio, ratio } from './ratio.ts';
 import { OTHER_UNITS, UNIT_WORDS, type UnitWord } from './unit-words.ts';
 
@@ -157,6 +158,14 @@ export function termsOf(text: string, typed: Typed): readonly Term[] {
   }
   return [...terms, termOf(text, own, sign, typed)];
 }
+
+/**
+ * Whether the text of a weight says that it is an estimate. Throws nothing.
+ *
+ * @example isEstimate('about 14.5 lb') // true
+ */
+export const isEstimate = (text: string): boolean =>
+  termsOf(fold(text), { option: '', read: text }).some(({ approximate }) => approximate);
 
 /** Whether the dash before `term` may as well join its number to the one before it: `2-9`, `3lb-1oz`. */
 export function mayJoin(before: Term, term: Term): boolean {

@@ -108,3 +108,24 @@ export function options(
     plugins: { legend: { display: false }, tooltip: { enabled: false }, notes },
   };
 }
+
+/** Of axes and legends, where no notes are drawn. */
+export const PLAIN_FONT = { size: SIZE.small };
+
+/** The same for a renderer that draws no notes: a title and, where there are several series, a legend. */
+export const plainOptions = (
+  title: string,
+  legend: boolean,
+  scales: { readonly [key: string]: Json },
+): { readonly [key: string]: Json } => ({
+  layout: { padding: MARGIN / 2 },
+  plugins: {
+    title: { display: true, text: title, color: INK, font: { size: SIZE.label, weight: 'bold' } },
+    legend: {
+      display: legend,
+      position: 'bottom',
+      labels: { color: INK, usePointStyle: true, font: PLAIN_FONT },
+    },
+  },
+  scales,
+});

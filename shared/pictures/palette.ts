@@ -27,3 +27,5 @@ export const TRACK = '#ECECEC';
 export const OUTLINE = '#6E6E6E';
 /** {@link OKABE_ITO} blue, a third of it on the ground: what a bar is a part of. */
 export const PALE_BLUE = '#B3D5E8';
+/** Lines to read along, behind everything. */
+export const GRID = '#EFEFEF';

@@ -8,6 +8,11 @@ export interface Picture {
   name: string;
   /** A Chart.js 4 configuration. What our own plugin draws (titles, notes) stands under `options.plugins.notes`. */
   config: { readonly [key: string]: Json };
+  /**
+   * What stands in the notes' place where they are not drawn, as options of the chart: a title, a legend, axes.
+   * Nothing that a member or a club wrote.
+   */
+  plain?: { readonly [key: string]: Json };
   /** In layout pixels; renderers draw at double density. */
   width: number;
   height: number;

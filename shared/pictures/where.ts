@@ -2,7 +2,17 @@
 import type { Show } from '../measure/show.ts';
 import { NANOGRAMS, type Nanograms } from '../measure/units.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
-import { foot, head, type KeyFigure, MARGIN, options, SIZE, WIDTH } from './frame.ts';
+import {
+  foot,
+  head,
+  type KeyFigure,
+  MARGIN,
+  options,
+  PLAIN_FONT,
+  plainOptions,
+  SIZE,
+  WIDTH,
+} from './frame.ts';
 import type { Note } from './notes.ts';
 import { INK, QUIET_INK } from './palette.ts';
 import type { Picture } from './picture.ts';
@@ -135,5 +145,8 @@ export function whereItWent(figures: WayFigures, about: string, words: Words, sh
         },
       },
     },
+    plain: plainOptions(words.title(), false, {
+      y: { display: true, ticks: { font: PLAIN_FONT } },
+    }),
   };
 }

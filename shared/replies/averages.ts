@@ -1,6 +1,11 @@
 /** The club's averages: of one cut with its grades, or of every cut. */
 import type { Figures, Reply } from '../chat/reply.ts';
-import type { GroupFigures } from '../club/group.ts';
+import { FEWEST_FOR_HALF, type GroupFigures } from '../club/group.ts';
+import { sharesBy, sharesOf } from '../club/shares.ts';
+import type { Columns } from '../club/store.ts';
+import { averagesOf } from '../pictures/averages.ts';
+import type { Group, Grouped } from '../pictures/averages-rows.ts';
+import type { Picture } from '../pictures/picture.ts';
 import type { CutKey, GradeKey } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
 import type { Measure } from '../yield/measure.ts';
@@ -12,9 +17,16 @@ export function averageOfCut(
   {
     measure,
     cut,
+    columns,
     whole,
     grades,
-  }: { measure: Measure; cut: CutKey; whole: GroupFigures; grades: readonly GroupFigures[] },
+  }: {
+    measure: Measure;
+    cut: CutKey;
+    columns: Columns;
+    whole: GroupFigures;
+    grades: readonly GroupFigures[];
+  },
   say: Speech,
 ): Reply {
   const { meanShare: share, pieces: count, members } = whole;
@@ -24,6 +36,29 @@ export function averageOfCut(
     answer: say.averages.cut({ cut, measure, share, count, members }),
     lines: [...apartLines(measure, whole, say), ...spreadLines(whole, say)],
     ...(named.length === 0 ? {} : { table: gradeTable(grades, say) }),
+    ...pictureOf(
+      measure,
+      whole,
+      named.length === 0
+        ? {
+            about: say.trade.cut(cut),
+            mean: share,
+            groups: [
+              {
+                name: say.trade.cut(cut),
+                own: isOwn(cut),
+                shares: [...sharesOf(columns, measure).shares],
+                figures: whole,
+              },
+            ],
+          }
+        : {
+            about: say.pictures.averages.byGrade({ cut }),
+            mean: share,
+            groups: groupsOf(grades, sharesBy(columns, measure, columns.grade), (key) => gradeName(key, say)),
+          },
+      say,
+    ),
     small: [
       ...pooledSmall(measure, whole, say),
       ...(named.length === 0 ? [] : [say.averages.countsNote()]),
@@ -34,7 +69,12 @@ export function averageOfCut(
 }
 
 export function averagesByCut(
-  { measure, whole, cuts }: { measure: Measure; whole: GroupFigures; cuts: readonly GroupFigures[] },
+  {
+    measure,
+    columns,
+    whole,
+    cuts,
+  }: { measure: Measure; columns: Columns; whole: GroupFigures; cuts: readonly GroupFigures[] },
   say: Speech,
 ): Reply {
   const some = cuts.filter(({ meanShare }) => meanShare !== null);
@@ -46,6 +86,18 @@ export function averagesByCut(
       [say.averages.head.cut(), say.averages.head.mean(), say.averages.head.counts()],
       ...some.map((group) => row(say.trade.cut(group.key as CutKey), group, say)),
     ],
+    ...pictureOf(
+      measure,
+      whole,
+      {
+        about: say.pictures.averages.byCut(),
+        mean: null,
+        groups: groupsOf(some, sharesBy(columns, measure, columns.cut), (key) =>
+          say.trade.cut(key as CutKey),
+        ),
+      },
+      say,
+    ),
     small: [say.averages.countsNote(), ...leftOut(whole, say)],
     figures: figuresOf(measure, whole, some, (key) => say.trade.cut(key as CutKey), say),
   };
@@ -57,13 +109,42 @@ const nothingYet = (measure: Measure, cut: CutKey | null, whole: GroupFigures, s
   figures: { measure, groups: [] },
 });
 
+/** One piece needs no picture: the answer says its share. */
+const FEWEST_DRAWN = 2;
+
+const pictureOf = (
+  measure: Measure,
+  { pieces }: GroupFigures,
+  grouped: Omit<Grouped, 'measure'>,
+  say: Speech,
+): { picture?: Picture } =>
+  pieces < FEWEST_DRAWN
+    ? {}
+    : { picture: averagesOf({ measure, ...grouped }, say.pictures.averages, say.show) };
+
+const groupsOf = (
+  groups: readonly GroupFigures[],
+  shares: ReadonlyMap<string | null, readonly number[]>,
+  nameOf: (key: string | null) => string,
+): Group[] =>
+  groups.map((figures) => ({
+    name: nameOf(figures.key),
+    own: isOwn(figures.key),
+    shares: shares.get(figures.key) ?? [],
+    figures,
+  }));
+
+/** A cut of the club's own has the club's word for a name. */
+const isOwn = (key: string | null): boolean => key?.startsWith('own/') ?? false;
+
+const gradeName = (key: string | null, say: Speech): string =>
+  key === null ? say.trade.notTold() : say.trade.grade(key as GradeKey);
+
 const gradeTable = (grades: readonly GroupFigures[], say: Speech): string[][] => [
   [say.averages.head.grade(), say.averages.head.mean(), say.averages.head.counts()],
   ...grades
     .filter(({ meanShare }) => meanShare !== null)
-    .map((group) =>
-      row(group.key === null ? say.trade.notTold() : say.trade.grade(group.key as GradeKey), group, say),
-    ),
+    .map((group) => row(gradeName(group.key, say), group, say)),
 ];
 
 const row = (name: string, { meanShare, pieces: count, members }: GroupFigures, say: Speech): string[] => [
@@ -89,9 +170,6 @@ function pooledSmall(measure: Measure, whole: GroupFigures, say: Speech): string
   const told = pooledShare === null || Math.abs(apart(whole)) >= WORTH_TELLING;
   return told ? [] : [say.averages.pooled({ measure, share: pooledShare })];
 }
-
-/** Fewer pieces have no middle half worth the name. */
-const FEWEST_FOR_HALF = 4;
 
 function spreadLines(
   { pieces, members, memberMean, median, lowerQuartile: low, upperQuartile: high }: GroupFigures,

@@ -1,15 +1,15 @@
 /** The card of a piece: what it comes to so far, with the club's figures beside it. */
-import type { Action, ActionId, Doubtful, Reply } from '../chat/reply.ts';
+import type { Doubtful, Reply } from '../chat/reply.ts';
 import type { Club } from '../club/club.ts';
 import type { GroupFigures } from '../club/group.ts';
 import type { Piece } from '../club/piece.ts';
 import type { Nanograms } from '../measure/units.ts';
 import { whereItWent } from '../pictures/where.ts';
-import { cutOf } from '../trade/cuts.ts';
-import { gradesFor } from '../trade/grades.ts';
 import type { Speech } from '../words/index.ts';
-import { lossOf, type Measure } from '../yield/measure.ts';
+import { lossOf } from '../yield/measure.ts';
 import { costFactor, costPer, costsOf, pieceFigures, type WeightName, weightsOf } from '../yield/piece.ts';
+import { cardActions } from './card-actions.ts';
+import { aboutPiece, headline, measureReached } from './piece-line.ts';
 
 /** A weight that was just told, as it is kept, and the pan that was taken off it. */
 export interface Told {
@@ -37,21 +37,15 @@ export interface Weighing {
   doubts: readonly Doubtful[];
 }
 
-/** The last measure that a piece has come to; `trim` before any. */
-export function measureReached(piece: Piece): Measure {
-  const { plateYield, cookingYield } = pieceFigures(piece);
-  return plateYield !== null ? 'plate' : cookingYield !== null ? 'cooking' : 'trim';
-}
-
 export function weighed(weighing: Weighing, say: Speech): Reply {
-  const { piece, beside, doubts } = weighing;
+  const { piece, beside, doubts, added, others, interaction } = weighing;
   const figures = pieceFigures(piece);
   return {
-    answer: answer(piece, say),
+    answer: headline(piece, say),
     lines: lines(weighing, say).slice(0, 4),
     picture: whereItWent(figures, say.weighing.pictureOf(piece), say.pictures.whereItWent, say.show),
     small: smallPrint(weighing, say),
-    actions: actions(weighing, say),
+    actions: cardActions({ ...weighing, addedBy: added && others ? interaction : null }, say),
     figures: {
       piece: piece.seq,
       id: piece.id,
@@ -67,19 +61,6 @@ export function weighed(weighing: Weighing, say: Speech): Reply {
     again: { piece: String(piece.seq) },
     doubts,
   };
-}
-
-function answer(piece: Piece, say: Speech): string {
-  const { bought, trim, intoHeat, cooked, served } = weightsOf(piece);
-  const { trimShare, cookingYield, plateYield } = pieceFigures(piece);
-  if (served !== null && plateYield !== null)
-    return say.weighing.plate({ share: plateYield, served, bought });
-  if (cooked !== null && cookingYield !== null && intoHeat !== null) {
-    return say.weighing.cooking({ share: cookingYield, cooked, from: intoHeat });
-  }
-  if (cooked !== null) return say.weighing.heatAlone({ cooked, bought });
-  if (trim !== null && trimShare !== null) return say.weighing.trim({ share: trimShare, trim, bought });
-  return say.weighing.bought({ bought, cut: piece.cut });
 }
 
 /** In the order in which they matter; only four stand before the picture. */
@@ -150,71 +131,11 @@ function savedLine(piece: Piece, say: Speech): string | null {
 }
 
 function smallPrint({ piece, beside }: Weighing, say: Speech): string[] {
-  const parts = [
-    say.trade.cut(piece.cut),
-    piece.pieces > 1 ? say.weighing.lot({ count: piece.pieces }) : null,
-    piece.grade === null ? null : say.trade.grade(piece.grade),
-    piece.style === null ? null : say.trade.style(piece.style),
-    piece.bone === null || cutOf(piece.cut).bone !== 'both' ? null : say.trade.bone(piece.bone),
-    say.show.day(piece.day),
-    piece.approximate ? say.weighing.approximate() : null,
-  ].filter((part) => part !== null);
   const pooled = beside?.pooledShare ?? null;
   const measure = measureReached(piece);
   return [
-    say.weighing.aboutPiece({ seq: piece.seq, parts }),
+    aboutPiece(piece, say),
     pooled === null || beside?.pieces === 1 ? null : say.averages.pooled({ measure, share: pooled }),
     piece.saved.length === 0 ? null : say.weighing.rawTrimmings(),
   ].filter((line) => line !== null);
 }
-
-/** What is asked after the answer, never before it; and the ways to mend. */
-function actions({ piece, club, others, added, shops, interaction }: Weighing, say: Speech): Action[] {
-  const id = (action: string, ...about: string[]): ActionId => ({
-    command: 'weigh',
-    action,
-    by: 'owner',
-    owner: piece.member,
-    about: [piece.id, ...about],
-  });
-  const { species, bone } = cutOf(piece.cut);
-  const grades = piece.grade === null ? gradesFor(species, club.gradeCountry) : [];
-  return [
-    grades.length === 0
-      ? null
-      : menu(
-          say.weighing.gradeMenu(),
-          id('grade'),
-          grades.map((key) => ({ label: say.trade.grade(key), value: key })),
-        ),
-    bone !== 'both' || piece.bone !== null
-      ? null
-      : menu(
-          say.weighing.boneMenu(),
-          id('bone'),
-          (['in', 'out'] as const).map((key) => ({ label: say.trade.bone(key), value: key })),
-        ),
-    shops.length === 0 || piece.shop !== null
-      ? null
-      : menu(
-          say.weighing.shopMenu(),
-          id('shop'),
-          shops.slice(0, 25).map((name) => ({ label: name, value: name })),
-        ),
-    { kind: 'button' as const, label: say.desk.fixIt(), id: id('mend') },
-    added && others
-      ? { kind: 'button' as const, label: say.weighing.anotherPiece(), id: id('another', interaction) }
-      : null,
-  ].filter((action) => action !== null);
-}
-
-const menu = (
-  label: string,
-  id: Action['id'],
-  choices: readonly { label: string; value: string }[],
-): Action => ({
-  kind: 'menu',
-  label,
-  id,
-  choices,
-});

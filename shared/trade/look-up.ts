@@ -1,60 +1,178 @@
-/** Finding a name as people type it: case, spacing, plurals and one slip of the finger are forgiven. */
+/** Finding a cut as people type it: case, spacing, hyphens, plurals, accents and one slip of the finger are forgiven. */
 import { Ask, MemberError } from '../errors.ts';
-import { CUTS, type Cut } from './cuts.ts';
-import { foldName, isOneSlip } from './fold-name.ts';
+import { CUTS, type Cut, cutOf } from './cuts.ts';
+import { foldName, isOneSlip, nameWords, spelled } from './fold-name.ts';
 import type { CutKey } from './keys.ts';
+import { SHARED_NAMES } from './shared-names.ts';
 
-/** Folded name -> the cuts that answer to it. */
-const BY_NAME: ReadonlyMap<string, readonly Cut[]> = CUTS.reduce((names, cut) => {
-  for (const name of new Set(
-    [cut.key, cut.name, ...cut.names, ...(cut.imps ? [cut.imps] : [])].map(foldName),
-  )) {
-    names.set(name, [...(names.get(name) ?? []), cut]);
-  }
-  return names;
-}, new Map<string, readonly Cut[]>());
+/** An Ask has at most so many readings. */
+const MOST_READINGS = 5;
+/** Names shorter than this forgive no slip, since too many words are near them. */
+const SHORTEST_WITH_SLIP = 5;
+const MOST_NEAR = 4;
+
+const namesOf = (cut: Cut): readonly string[] => [cut.key, cut.name, ...cut.names];
+const numbersOf = ({ imps }: Cut): readonly string[] =>
+  imps === null ? [] : [imps, `imps ${imps}`, `namp ${imps}`];
+
+/** Name -> the cuts that answer to it, the likeliest first; the first name of a spelling holds. */
+const NAMES: readonly (readonly [name: string, cuts: readonly Cut[]])[] = [
+  ...Object.entries(SHARED_NAMES).map(
+    ([name, keys]) => [name, keys.map((key) => cutOf(key as CutKey))] as const,
+  ),
+  ...CUTS.flatMap((cut) => [...namesOf(cut), ...numbersOf(cut)].map((name) => [name, [cut]] as const)),
+  // With the animal said as well, unless that is a name of its own: `pork butt`, `beef packer`.
+  ...CUTS.flatMap((cut) =>
+    cut.animal.flatMap((animal) => cut.names.map((name) => [`${animal} ${name}`, [cut]] as const)),
+  ),
+];
+
+const BY_NAME = firstOf(NAMES.map(([name, cuts]) => [foldName(name), cuts]));
+
+function firstOf(
+  entries: readonly (readonly [string, readonly Cut[]])[],
+): ReadonlyMap<string, readonly Cut[]> {
+  const index = new Map<string, readonly Cut[]>();
+  for (const [name, cuts] of entries) if (!index.has(name)) index.set(name, cuts);
+  return index;
+}
+
+/** Names in which a slip is forgiven: long enough, and no numbers, since those are all near each other. */
+const FORGIVING = firstOf(
+  NAMES.filter(([name, cuts]) => BY_NAME.get(foldName(name)) === cuts)
+    .flatMap(([name, cuts]) => [foldName(name), spelled(name)].map((one) => [one, cuts] as const))
+    .filter(([name]) => name.length >= SHORTEST_WITH_SLIP && !/\d/.test(name)),
+);
 
 /**
  * The cut that a member names.
+ *
  * @throws Ask where several answer to the name, MemberError where none does.
- * @example readCut('Boston butts', 'cut').key // 'pork/butt'
+ * @example readCut('Boston butts', 'cut') // 'pork/butt'
  */
 export function readCut(text: string, option: string): CutKey {
-  const found = BY_NAME.get(foldName(text)) ?? closest(text);
-  const [only, ...others] = found;
-  if (only === undefined) throw new MemberError('cut-unknown', { read: text, near: startingAlike(text) });
+  const [only, ...others] = cutsNamed(text);
+  if (only === undefined) throw new MemberError('cut-unknown', { read: text, near: cutsNear(text) });
   if (others.length === 0) return only.key;
   throw new Ask(
     'which-cut',
     { read: text },
-    found.map(({ key, name }) => ({ label: { code: 'cut', values: { cut: key } }, set: { [option]: name } })),
+    [only, ...others].map(({ key, name }) => ({
+      label: { code: 'cut', values: { cut: key } },
+      set: { [option]: name },
+    })),
   );
 }
 
-/** The cuts whose names are one slip away; short names forgive none, since too many words are near them. */
-function closest(text: string): readonly Cut[] {
-  const typed = foldName(text);
-  if (typed.length < 4) return [];
-  const near = [...BY_NAME].filter(([name]) => name.length >= 4 && isOneSlip(typed, name));
-  return [...new Set(near.flatMap(([, cuts]) => cuts))];
+/**
+ * The cut that a text names, if only one answers to it; null otherwise. Throws nothing.
+ *
+ * @example cutNamed('ribs') // null
+ */
+export function cutNamed(text: string): Cut | null {
+  const [only, ...others] = cutsNamed(text);
+  return only !== undefined && others.length === 0 ? only : null;
 }
 
-function startingAlike(text: string): readonly CutKey[] {
-  const start = foldName(text).slice(0, 3);
-  const near = CUTS.filter((cut) => [cut.name, ...cut.names].some((name) => foldName(name).includes(start)));
-  return (near.length === 0 ? CUTS : near).slice(0, 4).map(({ key }) => key);
+/** At most five, the likeliest first: by the whole text, then without what is said beside the name, then with a slip. */
+function cutsNamed(text: string): readonly Cut[] {
+  const words = nameWords(text);
+  const fits = soldAs(words);
+  const whole = words.join('');
+  const plain = withoutBone(words)
+    .filter((word) => !BESIDE.has(word))
+    .join('');
+  const named =
+    BY_NAME.get(whole) ??
+    BY_NAME.get(words.filter((word) => !ARTICLES.has(word)).join('')) ??
+    BY_NAME.get(plain)?.filter(fits);
+  if (named !== undefined) return named;
+  const near = slipped([whole, spelled(text)]);
+  return (near.length > 0 ? near : slipped([plain]).filter(fits)).slice(0, MOST_READINGS);
 }
 
-/** The cuts with a name that `typed` stands in, those starting with it first: for completion. */
+/** The cuts with a name that is one slip from one of these, the most usual first. */
+function slipped(typed: readonly string[]): readonly Cut[] {
+  const long = typed.filter((one) => one.length >= SHORTEST_WITH_SLIP - 1);
+  const near = new Set(
+    [...FORGIVING].flatMap(([name, cuts]) => (long.some((one) => isOneSlip(one, name)) ? cuts : [])),
+  );
+  return CUTS.filter((cut) => near.has(cut));
+}
+
+const ARTICLES = new Set(['a', 'an', 'the', 'one', 'item', 'no']);
+/** Words beside a name that do not change which cut it is. */
+const BESIDE = new Set([
+  ...ARTICLES,
+  ...'of piece cut joint roast slab rack fresh frozen raw whole usda imps namp boneless'.split(' '),
+]);
+
+const isBoneIn = (words: readonly string[], at: number): boolean =>
+  words[at] === 'bone' && words[at + 1] === 'in';
+
+const withoutBone = (words: readonly string[]): readonly string[] =>
+  words.filter((_, at) => !isBoneIn(words, at) && !isBoneIn(words, at - 1));
+
+/** The cuts that are sold as the words say, with or without bone. */
+function soldAs(words: readonly string[]): (cut: Cut) => boolean {
+  const boneIn = words.some((_, at) => isBoneIn(words, at));
+  const boneless = words.includes('boneless');
+  return ({ bone }) => !(boneIn && bone === 'out') && !(boneless && bone === 'in');
+}
+
+/** Cuts to name when none was found: those whose names have most of its words, then those that start alike. */
+function cutsNear(text: string): readonly CutKey[] {
+  const words = nameWords(text);
+  const start = words.join('').slice(0, 3);
+  if (start.length < 2) return [];
+  const inCommon = (cut: Cut) =>
+    nameWords(cut.name).filter((word) => word.length > 3 && words.includes(word)).length;
+  const alike = (cut: Cut) => namesOf(cut).some((name) => foldName(name).startsWith(start));
+  return CUTS.map((cut) => ({ key: cut.key, inCommon: inCommon(cut), alike: alike(cut) }))
+    .filter((cut) => cut.inCommon > 0 || cut.alike)
+    .toSorted((one, other) => other.inCommon - one.inCommon)
+    .slice(0, MOST_NEAR)
+    .map(({ key }) => key);
+}
+
+interface FoldedName {
+  whole: string;
+  /** From each later word on to the end. */
+  fromWords: readonly string[];
+}
+
+const folded = (name: string): FoldedName => {
+  const words = nameWords(name);
+  return { whole: words.join(''), fromWords: words.map((_, at) => words.slice(at).join('')) };
+};
+
+const sharedNamesOf = ({ key }: Cut): readonly string[] =>
+  Object.entries(SHARED_NAMES).flatMap(([name, keys]) => (keys.includes(key) ? [name] : []));
+
+const FOLDED: readonly { cut: Cut; names: readonly FoldedName[] }[] = CUTS.map((cut) => ({
+  cut,
+  names: [cut.name, ...cut.names, ...sharedNamesOf(cut)].map(folded),
+}));
+
+const NO_MATCH = 3;
+
+/** 0 for a name that starts so, 1 for one with a word that does, 2 for one in which it stands. */
+function rank({ whole, fromWords }: FoldedName, text: string): number {
+  if (whole.startsWith(text)) return 0;
+  if (fromWords.some((rest) => rest.startsWith(text))) return 1;
+  return whole.includes(text) ? 2 : NO_MATCH;
+}
+
+/**
+ * The cuts with a name that `typed` stands in, those starting with it first, then those with a word that does, the
+ * most usual first: for completion. Nothing typed is every cut.
+ *
+ * @example matchingCuts('packe')[0]?.key // 'beef/brisket-whole'
+ */
 export function matchingCuts(typed: string): readonly Cut[] {
   const text = foldName(typed);
-  const rank = (cut: Cut) => {
-    const names = [cut.name, ...cut.names].map(foldName);
-    return names.some((name) => name.startsWith(text))
-      ? 0
-      : names.some((name) => name.includes(text))
-        ? 1
-        : 2;
-  };
-  return CUTS.filter((cut) => rank(cut) < 2).toSorted((one, other) => rank(one) - rank(other));
+  return FOLDED.map(({ cut, names }) => ({ cut, rank: Math.min(...names.map((name) => rank(name, text))) }))
+    .filter((one) => one.rank < NO_MATCH)
+    .toSorted((one, other) => one.rank - other.rank)
+    .map(({ cut }) => cut);
 }

@@ -7,8 +7,15 @@ const BACKTICKS = /[`\u02cb\u1fef\uff40]/g;
 const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]+/gu;
 const SPACES = /\s+/g;
 
+/**
+ * `text` on one line, without what nobody sees; empty where nothing is left.
+ *
+ * @example oneLine(' Market\n\u202ehall ') // 'Market hall'
+ */
+export const oneLine = (text: string): string => text.replace(UNSEEN, ' ').replace(SPACES, ' ').trim();
+
 function cleaned(text: string): string {
-  const plain = text.replace(BACKTICKS, "'").replace(UNSEEN, ' ').replace(SPACES, ' ').trim();
+  const plain = oneLine(text.replace(BACKTICKS, "'"));
   const characters = [...plain];
   return characters.length > LONGEST_QUOTE ? `${characters.slice(0, LONGEST_QUOTE).join('')}…` : plain;
 }

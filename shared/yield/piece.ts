@@ -91,6 +91,16 @@ function rest(whole: Nanograms | null, part: Nanograms | null): Nanograms | null
   return whole === null || part === null ? null : ((whole - part) as Nanograms);
 }
 
+/** Where a piece is on its way: under the knife, in the heat, or at the board. */
+export type Stage = 'knife' | 'heat' | 'plate';
+
+/** The stage whose weight comes next; null once it is on the plate. */
+export function stageNext(piece: Weighed): Stage | null {
+  const { trim, cooked, served } = weightsOf(piece);
+  if (served !== null) return null;
+  return cooked !== null ? 'plate' : trim !== null ? 'heat' : 'knife';
+}
+
 /** What a piece cost, exactly; null where no price was told. */
 export interface Costs {
   paid: Money;

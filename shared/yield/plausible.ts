@@ -9,7 +9,7 @@ import { type Weighed, type WeightName, weightsOf } from './piece.ts';
 const WHOLES: readonly [WeightName, readonly WeightName[]][] = [
   ['bagged', ['bought']],
   ['left', ['bagged', 'bought']],
-  ['scraps', ['cooked']],
+  ['scraps', ['cooked', 'bought']],
   ['served', ['cooked']],
 ];
 
@@ -58,11 +58,21 @@ export function refuseOverwriting(piece: Weighed & { seq: number }, names: reado
 /** What was weighed, with the texts as typed: a reading may move one to another option. */
 export type Doubtable = Weighed & { typed: Readonly<Record<string, string>> };
 
-/** @throws Ask for the first doubt about the piece that the member has not settled. */
-export function askIfDoubtful(piece: Doubtable, cut: CutKey, settled: ReadonlySet<Doubt>): void {
+/**
+ * @param before the piece as it is kept: a doubt that it raised just so was settled then, and is not raised again
+ * @throws Ask for the first doubt about the piece that the member has not settled.
+ */
+export function askIfDoubtful(
+  piece: Doubtable,
+  cut: CutKey,
+  settled: ReadonlySet<Doubt>,
+  before: (Doubtable & { cut: CutKey }) | null = null,
+): void {
   for (const [doubt, ask] of Object.entries(DOUBTS) as [Doubt, FindDoubt][]) {
     const question = settled.has(doubt) ? null : ask(piece, cutOf(cut));
-    if (question !== null) throw question;
+    const known = question === null || before === null ? null : ask(before, cutOf(before.cut));
+    // The message holds the code and every value, so the same one is the same question.
+    if (question !== null && question.message !== known?.message) throw question;
   }
 }
 
@@ -160,9 +170,10 @@ function trimDoubt(piece: Doubtable): Ask | null {
   ]);
 }
 
-/** More came off the heat than went in: something was put in. */
+/** More came off the heat, or on the plate, than went in: something was put in. */
 function gainDoubt(piece: Weighed): Ask | null {
-  const { cooked, intoHeat } = weightsOf(piece);
+  const { cooked: offHeat, served, intoHeat } = weightsOf(piece);
+  const cooked = offHeat ?? served;
   const from = intoHeat ?? piece.bagged ?? piece.bought;
   if (cooked === null || cooked <= from) return null;
   return new Ask('gain', { cooked, from }, [

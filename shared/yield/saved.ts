@@ -1,5 +1,5 @@
 /** Reading what was saved of the trimmings: `tallow 1 lb 2 oz @3, grind 12 oz`. */
-import { MemberError } from '../errors.ts';
+import { Ask, MemberError, type Reading } from '../errors.ts';
 import { type PriceReader, readPrice } from '../measure/money.ts';
 import { readWeight, type WeightReader } from '../measure/weight.ts';
 import type { Saved } from './piece.ts';
@@ -22,10 +22,32 @@ export function readSaved(text: string, weights: WeightReader, prices: PriceRead
     if (read?.name === undefined || read.weight === undefined) {
       throw new MemberError('saved-unreadable', { read: text });
     }
+    const { name, weight, price } = read;
     return {
-      name: read.name,
-      weight: readWeight(read.weight, weights).weight,
-      price: read.price === undefined ? null : readPrice(read.price, prices),
+      name,
+      weight: within(text, part, weight, () => readWeight(weight, weights).weight),
+      price: price === undefined ? null : within(text, part, price, () => readPrice(price, prices)),
     };
   });
+}
+
+/** A reading of a weight or price stands in its part, and the part among the others. */
+function within<Value>(text: string, part: string, asked: string, read: () => Value): Value {
+  try {
+    return read();
+  } catch (problem) {
+    if (!(problem instanceof Ask)) throw problem;
+    const at = text.indexOf(part) + part.lastIndexOf(asked);
+    const placed = (taken: string) => text.slice(0, at) + taken + text.slice(at + asked.length);
+    const readings = problem.readings.map((reading: Reading) => ({
+      ...reading,
+      set: Object.fromEntries(
+        Object.entries(reading.set).map(([option, taken]) => [
+          option,
+          typeof taken === 'string' ? placed(taken) : taken,
+        ]),
+      ),
+    }));
+    throw new Ask(problem.code, problem.values, readings);
+  }
 }

@@ -2,7 +2,7 @@
 import type { Command, Context } from '../../shared/chat/command.ts';
 import { isForm } from '../../shared/chat/command.ts';
 import { formOf } from '../../shared/chat/form.ts';
-import type { Doubtful, Form, Reply } from '../../shared/chat/reply.ts';
+import type { Form, Reply } from '../../shared/chat/reply.ts';
 import type {
   Answer,
   Audience,
@@ -22,9 +22,10 @@ import { dayAt } from '../../shared/measure/day.ts';
 import { welcome } from '../../shared/replies/welcome.ts';
 import { type Language, type Speech, speak } from '../../shared/words/index.ts';
 import type { Log } from '../log.ts';
+import { dueReminders } from './due.ts';
 import { bug, failed, type Held, holdBack, refused } from './explain.ts';
 import { readGiven } from './read.ts';
-import { ASIDE, type Task, taskOf } from './task.ts';
+import { ASIDE, MEND, type Task, taskOf } from './task.ts';
 
 export interface DeskParts {
   store: Store;
@@ -47,6 +48,7 @@ export function openDesk(parts: DeskParts): Desk {
   return {
     answer: (request) => answer(parts, request),
     complete: (completion) => complete(parts, completion),
+    due: (now) => dueReminders(parts, now),
   };
 }
 
@@ -116,12 +118,7 @@ type Run<Kind extends Task['kind']> = (
 const RUN: { [Kind in Task['kind']]: Run<Kind> } = {
   run: async (_, room, task, line) => {
     const draft = task.draft === null ? null : await openDraft(room, task.draft);
-    return runLine(
-      room,
-      task,
-      { typed: task.typed, draft, confirmed: draft?.confirmed ?? [], replaces: task.piece !== null },
-      line,
-    );
+    return runLine(room, task, { typed: task.typed, draft, confirmed: draft?.confirmed ?? [] }, line);
   },
   press: async (_, room, task) => {
     const { request, say } = room;
@@ -131,14 +128,15 @@ const RUN: { [Kind in Task['kind']]: Run<Kind> } = {
     const draft = await openDraft(room, task.draft);
     const reading = draft.readings[task.reading];
     if (reading === undefined) throw new MemberError('button-outdated', {});
-    if (reading.opens !== null) return fixForm(room, task.command, draft, reading.opens);
+    if (reading.opens !== null) return fixForm(room, task.command, draft, seenBy(task), reading.opens);
     if (reading.remember !== null) {
       room.member = await room.store.remember(room.member.id, reading.remember);
     }
     const confirmed = reading.confirms === null ? draft.confirmed : [...draft.confirmed, reading.confirms];
-    return runLine(room, task, { typed: reading.options, draft, confirmed, replaces: false }, line);
+    return runLine(room, task, { typed: reading.options, draft, confirmed }, line);
   },
-  fix: async (_, room, task) => fixForm(room, task.command, await openDraft(room, task.draft), null),
+  fix: async (_, room, task) =>
+    fixForm(room, task.command, await openDraft(room, task.draft), task.seenBy, null),
 };
 
 async function openDraft({ store, request }: Room, id: string): Promise<Draft> {
@@ -147,15 +145,19 @@ async function openDraft({ store, request }: Room, id: string): Promise<Draft> {
   return draft;
 }
 
+/** Who sees what comes of a held command, as its buttons and forms say it. */
+const seenBy = (task: { audience: Audience; mends: boolean; replaces: boolean }): Held['seenBy'] =>
+  task.replaces ? MEND : task.mends ? ASIDE : task.audience;
+
 /** The form of a command that was held back, filled with what was typed. */
-function fixForm({ say }: Room, command: Command, draft: Draft, opens: string | null): Form {
-  const first = command.form(draft.options);
-  const wanted = opens === null || first.includes(opens) ? first : [opens, ...first].slice(0, 4);
+function fixForm({ say }: Room, command: Command, draft: Draft, seenBy: string, opens: string | null): Form {
+  // What was asked beside a card is asked alone: the piece, and the extras that are still open.
+  const first = seenBy === ASIDE ? Object.keys(draft.options).slice(0, 4) : command.form(draft.options);
   return formOf({
     command: command.name,
     owner: draft.member,
-    about: [draft.id],
-    first: wanted,
+    about: [draft.id, seenBy],
+    first: opens === null || first.includes(opens) ? first : [opens, ...first].slice(0, 4),
     typed: draft.options,
     say: say('member'),
   });
@@ -165,20 +167,22 @@ interface Typed {
   typed: Readonly<Record<string, string>>;
   draft: Draft | null;
   confirmed: readonly Doubt[];
-  replaces: boolean;
 }
 
 /** Reads a line's options and runs its command. What came of a draft is kept under the draft's own interaction. */
 async function runLine(
   room: Room,
-  { command, audience }: { command: Command; audience: Audience },
-  { typed, draft, confirmed, replaces }: Typed,
+  task: Extract<Task, { kind: 'run' | 'take' }>,
+  { typed, draft, confirmed }: Typed,
   line: Line,
 ): Promise<Reply | Form> {
   const { request, club, member, store } = room;
+  const { command, replaces } = task;
   const id = draft?.interaction ?? request.id;
-  line.held = { command, typed, confirmed, interaction: id, member: member.id, audience, now: request.now };
-  const found = context(room, { id, say: room.say(audience) });
+  const held = { command, typed, confirmed, interaction: id, member: member.id, now: request.now };
+  line.held = { ...held, seenBy: seenBy(task) };
+  if (task.kind === 'run' && task.slip !== undefined) throw task.slip;
+  const found = context(room, { id, say: room.say(task.audience) });
   const pans = new Map((await store.pans(member.id)).map(({ name, weight }) => [name.toLowerCase(), weight]));
   const reader = { locale: request.locale, club, member, pans, today: found.today };
   const { given, typed: taken, doubts } = readGiven(command, typed, reader);
@@ -208,12 +212,10 @@ function context({ request, store, club, member }: Room, { id, say }: { id: stri
 /** The reply with what goes with it: the first time's card, and a question about an extra that was left out. */
 async function replied(room: Room, task: Task, reply: Reply, line: Line): Promise<Answer> {
   const { store, club, request, say } = room;
-  const first = club.welcomedAt === null;
-  if (first) await store.change({ welcomedAt: request.now });
-  const reposts = task.mends ? await repost(room, task.command, reply) : null;
-  const [doubt] = reply.doubts ?? [];
-  const question =
-    doubt === undefined || line.held === null ? null : await askAside(room, line.held, reply, doubt);
+  const first = club.welcomedAt === null && (await store.welcome(request.now));
+  const told = task.mends ? reply.piece : reply.alsoChanged;
+  const reposts = told === undefined ? null : await repost(room, task.command, told);
+  const question = line.held === null ? null : await askAside(room, line.held, reply);
   return {
     kind: 'reply',
     audience: task.audience,
@@ -231,34 +233,35 @@ async function replied(room: Room, task: Task, reply: Reply, line: Line): Promis
 async function repost(
   room: Room,
   { card }: Command,
-  { piece }: Reply,
+  piece: string,
 ): Promise<{ piece: string; reply: Reply } | null> {
   const { store, request, say } = room;
-  if (piece === undefined || card === undefined || (await store.posted(piece)).length === 0) return null;
+  if (card === undefined || (await store.posted(piece)).length === 0) return null;
   const reply = await card(context(room, { id: request.id, say: say('club') }), piece);
   return reply === null ? null : { piece, reply };
 }
 
-/** The piece is kept; what could not be taken as typed is asked about alone, and added to it when answered. */
-async function askAside(
-  { store, say, request }: Room,
-  held: Held,
-  reply: Reply,
-  doubt: Doubtful,
-): Promise<Reply> {
-  const typed = { ...reply.again, [doubt.option]: doubt.text, quiet: 'yes' };
+/**
+ * The piece is kept; what could not be taken as typed is asked about alone, and added to it when answered. Of several
+ * the first is asked about; the others go with it, so that each is asked about in its turn.
+ */
+async function askAside({ store, say, request }: Room, held: Held, reply: Reply): Promise<Reply | null> {
+  const doubts = reply.doubts ?? [];
+  const [first] = doubts;
+  if (first === undefined) return null;
+  const open = Object.fromEntries(doubts.map(({ option, text }) => [option, text]));
   // Its answer is another change to the piece, so it has an interaction of its own.
-  const id = `${request.id}-${doubt.option}`;
+  const id = `${request.id}-${first.option}`;
   const aside = holdBack(
-    { ...held, typed, interaction: id, audience: ASIDE },
-    doubt.problem,
+    { ...held, typed: { ...reply.again, ...open }, interaction: id, seenBy: ASIDE },
+    first.problem,
     id,
     say('member'),
   );
   await store.keepDraft(aside.draft);
   return {
     ...aside.reply,
-    lines: [say('member').desk.keptWithout({ option: doubt.option, ...reply.again })],
+    lines: [say('member').desk.keptWithout({ options: Object.keys(open), ...reply.again })],
   };
 }
 
@@ -305,6 +308,7 @@ async function complete(parts: DeskParts, completion: Completion): Promise<Choic
     today: dayAt(completion.now, club.zone),
     say: speech(parts, completion, club, member, 'member'),
     shops: () => store.shops(),
+    pieces: () => store.newest(member.id, MOST_CHOICES),
   });
   return found
     .slice(0, MOST_CHOICES)

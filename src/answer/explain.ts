@@ -8,7 +8,7 @@ import type { Draft, DraftReading } from '../../shared/club/store.ts';
 import { Ask, type Doubt, type Label, type MemberError, type Reading } from '../../shared/errors.ts';
 import type { Speech } from '../../shared/words/index.ts';
 import type { Log } from '../log.ts';
-import { type ASIDE, FIX, TAKE } from './task.ts';
+import { type ASIDE, FIX, type MEND, TAKE } from './task.ts';
 
 /** A command that was held back: what was typed, by whom, and which answer it would have had. */
 export interface Held {
@@ -18,7 +18,7 @@ export interface Held {
   /** The interaction that typed it first. */
   interaction: string;
   member: string;
-  audience: Audience | typeof ASIDE;
+  seenBy: Audience | typeof ASIDE | typeof MEND;
   now: number;
 }
 
@@ -30,7 +30,7 @@ export function holdBack(
   say: Speech,
 ): { draft: Draft; reply: Reply } {
   const readings = problem instanceof Ask ? problem.readings : [];
-  const { command, typed, confirmed, interaction, member, audience, now } = held;
+  const { command, typed, confirmed, interaction, member, seenBy, now } = held;
   const id = (action: string, ...about: string[]): ActionId => ({
     command: command.name,
     action,
@@ -42,11 +42,11 @@ export function holdBack(
     ({ label }, index): Button => ({
       kind: 'button',
       label: labelled(label, say),
-      id: id(TAKE, String(index), audience),
+      id: id(TAKE, String(index), seenBy),
       main: index === 0,
     }),
   );
-  const fix: Button = { kind: 'button', label: say.desk.fixIt(), id: id(FIX) };
+  const fix: Button = { kind: 'button', label: say.desk.fixIt(), id: id(FIX, seenBy) };
   return {
     draft: {
       id: draftId,

@@ -1,7 +1,7 @@
 /** What a request comes to: the command to run, and who will see its answer. Found without asking the store. */
 import { readActionId } from '../../shared/chat/action-id.ts';
 import type { Command, Press, PressRule } from '../../shared/chat/command.ts';
-import { FORM_ACTION, MORE } from '../../shared/chat/form.ts';
+import { ABOUT, FORM_ACTION, MORE } from '../../shared/chat/form.ts';
 import { readOptions } from '../../shared/chat/line.ts';
 import type { ActionId } from '../../shared/chat/reply.ts';
 import type { Audience, Request } from '../../shared/chat/request.ts';
@@ -14,10 +14,17 @@ export type Task = {
   /** Whether it mends a piece whose card may stand in the channel: it is shown there, and answered privately. */
   mends: boolean;
 } & (
-  | { kind: 'run'; typed: Typed; draft: string | null; piece: string | null }
+  | {
+      kind: 'run';
+      typed: Typed;
+      draft: string | null;
+      replaces: boolean;
+      /** What is wrong with a form's paragraph, which `typed` then holds as it was sent. */
+      slip?: MemberError;
+    }
   | { kind: 'press'; rule: PressRule; press: Press }
-  | { kind: 'take'; draft: string; reading: number }
-  | { kind: 'fix'; draft: string }
+  | { kind: 'take'; draft: string; reading: number; replaces: boolean }
+  | { kind: 'fix'; draft: string; seenBy: string }
 );
 
 type Typed = Readonly<Record<string, string>>;
@@ -25,13 +32,21 @@ type Typed = Readonly<Record<string, string>>;
 /** Actions that every command has: taking a reading of a question, and mending what was typed. */
 export const TAKE = 'take';
 export const FIX = 'fix';
-/** Who will see the answer to a question that was asked beside a piece's card. */
+/** What a held command's buttons say beside its audience: asked beside a piece's card that is posted already, */
 export const ASIDE = 'aside';
+/** or about the form that stands for the whole piece. Both are answered privately, and shown where the card was posted. */
+export const MEND = 'mend';
+/** How the answer to each kind of form about a piece is seen: as any line is, or in the place of its card. */
+const PIECE_FORMS: Readonly<Record<string, { seenBy?: string }>> = {
+  [ABOUT.whole]: { seenBy: MEND },
+  [ABOUT.more]: {},
+  [ABOUT.extra]: { seenBy: ASIDE },
+};
 
 /** @throws MemberError for what can't be pressed by this member, or is unknown. */
 export function taskOf(request: Request, commands: readonly Command[]): Task {
   if (request.kind === 'command') {
-    return run(commandNamed(request.command, commands), request.options, null, null);
+    return run(commandNamed(request.command, commands), request.options, {});
   }
   const id = readActionId(request.action);
   const command = commands.find(({ name }) => name === id?.command);
@@ -53,21 +68,30 @@ function refuseStrangers({ by, owner }: ActionId, { member, manager }: Request):
   if (by === 'manager' && !manager) throw new MemberError('managers-only', {});
 }
 
-const run = (command: Command, typed: Typed, draft: string | null, piece: string | null): Task => ({
+const run = (
+  command: Command,
+  typed: Typed,
+  { draft, seenBy = '' }: { draft?: string | undefined; seenBy?: string | undefined },
+): Extract<Task, { kind: 'run' }> => ({
   kind: 'run',
   command,
-  audience: piece === null ? command.audience(typed) : 'member',
+  audience: isMend(seenBy) ? 'member' : command.audience(typed),
   edits: false,
-  mends: piece !== null,
+  mends: isMend(seenBy),
   typed,
-  draft,
-  piece,
+  draft: draft ?? null,
+  replaces: seenBy === MEND,
 });
 
+const isMend = (seenBy: string): boolean => seenBy === ASIDE || seenBy === MEND;
+
 function pressTask({ action, about, owner }: ActionId, command: Command, values: readonly string[]): Task {
-  const [draft = '', reading = '', seenBy = ''] = about;
-  if (action === FIX) return { kind: 'fix', command, audience: 'member', edits: false, mends: false, draft };
+  if (action === FIX) {
+    const [draft = '', seenBy = ''] = about;
+    return { kind: 'fix', command, audience: 'member', edits: false, mends: false, draft, seenBy };
+  }
   if (action === TAKE) {
+    const [draft = '', reading = '', seenBy = ''] = about;
     // A question is its author's own; an answer for all stands anew in the channel.
     const audience = seenBy === 'club' ? 'club' : 'member';
     return {
@@ -75,9 +99,10 @@ function pressTask({ action, about, owner }: ActionId, command: Command, values:
       command,
       audience,
       edits: audience === 'member',
-      mends: seenBy === ASIDE,
+      mends: isMend(seenBy),
       draft,
       reading: Number(reading),
+      replaces: seenBy === MEND,
     };
   }
   const rule = command.actions?.[action];
@@ -97,12 +122,22 @@ function pressTask({ action, about, owner }: ActionId, command: Command, values:
 function submitTask({ action, about }: ActionId, command: Command, fields: Typed): Task {
   if (action !== FORM_ACTION) throw new MemberError('button-outdated', {});
   const { [MORE]: more = '', ...first } = fields;
-  const given = Object.entries(first).filter(([, text]) => text.trim() !== '');
+  const given = Object.fromEntries(Object.entries(first).filter(([, text]) => text.trim() !== ''));
+  const [draft, second] = about;
+  const form = PIECE_FORMS[draft ?? ''];
+  const [piece, how] = form === undefined ? [{}, { draft, seenBy: second }] : [{ piece: second ?? '' }, form];
+  try {
+    return run(command, { ...given, ...readMore(more, given, command), ...piece }, how);
+  } catch (problem) {
+    if (!(problem instanceof MemberError)) throw problem;
+    return { ...run(command, { ...given, [MORE]: more, ...piece }, how), slip: problem };
+  }
+}
+
+/** The lines of a form's paragraph. */
+function readMore(more: string, given: Typed, command: Command): Typed {
   const rest = readOptions(more, { name: command.name, options: Object.keys(command.options) });
-  for (const [name] of given) if (name in rest) throw new MemberError('option-twice', { option: name });
-  const typed = { ...Object.fromEntries(given), ...rest };
-  const [what, seq] = about;
-  return what === 'piece'
-    ? run(command, { ...typed, piece: seq ?? '' }, null, seq ?? null)
-    : run(command, typed, what ?? null, null);
+  const twice = Object.keys(given).find((name) => name in rest);
+  if (twice !== undefined) throw new MemberError('option-twice', { option: twice });
+  return rest;
 }

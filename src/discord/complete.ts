@@ -3,8 +3,8 @@ import { setTimeout as wait } from 'node:timers/promises';
 import type { AutocompleteInteraction } from 'discord.js';
 import type { Choice, Desk } from '../../shared/chat/request.ts';
 import type { Log } from '../log.ts';
+import { clip } from '../text/clip.ts';
 import { completionOf, sceneOf } from './ask.ts';
-import { clip } from './clip.ts';
 import { LIMITS } from './limits.ts';
 import { isTooLate } from './post.ts';
 import { problem } from './problem.ts';
@@ -15,7 +15,7 @@ const PATIENCE_MS = 2000;
 /** Answers with what the desk offers; with nothing where it fails or takes too long. Does not throw. */
 export async function complete(
   interaction: AutocompleteInteraction,
-  { desk, log, now }: { desk: Desk; log: Log; now: number },
+  { desk, log, now }: { desk: Pick<Desk, 'complete'>; log: Log; now: number },
 ): Promise<void> {
   const facts = { interaction: interaction.id, club: interaction.guildId };
   const scene = sceneOf(interaction, now);

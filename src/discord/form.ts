@@ -7,7 +7,7 @@ import {
 } from 'discord.js';
 import { writeActionId } from '../../shared/chat/action-id.ts';
 import type { Form, Input } from '../../shared/chat/reply.ts';
-import { clip } from './clip.ts';
+import { clip } from '../text/clip.ts';
 import { LIMITS } from './limits.ts';
 
 /** A form as the platform's window; what is typed comes back by the names of its inputs. */

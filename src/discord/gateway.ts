@@ -3,7 +3,7 @@ import { hostname } from 'node:os';
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Client, Events, type Interaction, OAuth2Scopes, PermissionFlagsBits } from 'discord.js';
 import type { Reply } from '../../shared/chat/reply.ts';
-import type { Desk } from '../../shared/chat/request.ts';
+import type { Desk, Due } from '../../shared/chat/request.ts';
 import type { Posted, Store } from '../../shared/club/store.ts';
 import type { Draw } from '../../shared/pictures/picture.ts';
 import type { Log } from '../log.ts';
@@ -16,13 +16,14 @@ import { complete } from './complete.ts';
 import { type PlatformWords, type PostedCard, post } from './post.ts';
 import { registerCommands } from './register.ts';
 import type { Answerable } from './say.ts';
+import { tellAlone } from './tell.ts';
 
 export interface ConnectOptions {
   token: string;
   apiUrl: string;
   /** Registers the commands for this server only. */
   guild?: string | undefined;
-  desk: Desk;
+  desk: Pick<Desk, 'answer' | 'complete'>;
   draw: Draw;
   store: Pick<Store, 'clubs' | 'left' | 'returned'>;
   log: Log;
@@ -46,6 +47,8 @@ export interface ConnectOptions {
 export interface Connection {
   /** Shows a later change where a card was posted; false where it is no longer there. */
   edit(card: Pick<Posted, 'channel' | 'message'>, reply: Reply): Promise<boolean>;
+  /** Writes to one member alone; false where they take no such messages. */
+  tell(due: Due): Promise<boolean>;
   /** Takes nothing new, finishes what is on its way, and leaves. */
   close(): Promise<void>;
 }
@@ -85,7 +88,7 @@ export async function connect(options: ConnectOptions): Promise<Connection> {
     await close();
     throw error;
   }
-  return { close, edit };
+  return { close, edit, tell: (due) => tellAlone(client, due) };
 }
 
 /** Says who is there, and where a club gets it; makes sure that the commands are known. */

@@ -35,8 +35,6 @@ export const LIMITS = {
   optionChoices: 25,
   optionChoice: 100,
   completions: 25,
-  /** No limit of the platform's, but of a phone's width in a block of code. */
-  tableLine: 38,
 } as const;
 
 /** Lower case letters, digits, hyphens and underscores of any script. */

@@ -9,10 +9,10 @@ import {
 import { writeActionId } from '../../shared/chat/action-id.ts';
 import type { Action, Button, Reply } from '../../shared/chat/reply.ts';
 import type { Picture } from '../../shared/pictures/picture.ts';
-import { clip, clipLines } from './clip.ts';
+import { clip, clipLines } from '../text/clip.ts';
+import { printTable } from '../text/table.ts';
 import { flatten, LIMITS } from './limits.ts';
 import type { MessageBody, MessageFile } from './message.ts';
-import { printTable } from './table.ts';
 
 /** The pictures that could be drawn; a reply's picture that is missing here is left out of its message. */
 export type Drawn = ReadonlyMap<Picture, Uint8Array>;

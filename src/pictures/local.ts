@@ -7,6 +7,9 @@ import {
   Chart,
   type ChartConfiguration,
   LinearScale,
+  LineElement,
+  PointElement,
+  ScatterController,
 } from 'chart.js';
 import type { Note } from '../../shared/pictures/notes.ts';
 import type { Draw, Picture } from '../../shared/pictures/picture.ts';
@@ -15,7 +18,15 @@ import { notesPlugin, placedNotes } from './notes.ts';
 import type { PlacedLine } from './placement.ts';
 
 // Only what our pictures use; and at once, so that a missing font stops the start and not the first picture.
-Chart.register(BarController, BarElement, CategoryScale, LinearScale);
+Chart.register(
+  BarController,
+  BarElement,
+  CategoryScale,
+  LinearScale,
+  LineElement,
+  PointElement,
+  ScatterController,
+);
 loadFonts();
 
 /** Phones show a picture at two pixels or more to a layout pixel. */

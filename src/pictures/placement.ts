@@ -80,8 +80,8 @@ export const overlap = (a: PlacedLine, b: PlacedLine): boolean =>
   a.top < b.top + b.height &&
   b.top < a.top + a.height;
 
-/** Down, up, further down, further up: by half a line each. */
-const DODGES = [0, 1, -1, 2, -2, 3, -3, 4, -4];
+/** Down, up, further down, further up: by half a line each, until two large lines are passed. */
+const DODGES = [0, ...[1, 2, 3, 4, 5, 6, 7, 8].flatMap((step) => [step, -step])];
 
 /**
  * Places notes in their order: an earlier one stays where it wants to, a later one that would touch it goes

@@ -16,7 +16,13 @@ export function outcomeJson(
   picture: string | null,
 ): Record<string, unknown> {
   const said = { line, as, command: outcome.command };
-  if (outcome.kind === 'scene') return { ...said, ok: true, text: outcome.text };
+  if (outcome.kind === 'scene') {
+    const reminders = (outcome.due ?? []).map(({ member, reply }) => ({
+      to: member,
+      text: replyText(reply),
+    }));
+    return { ...said, ok: true, text: outcome.text, ...(reminders.length === 0 ? {} : { reminders }) };
+  }
   if (outcome.kind === 'choices') return { ...said, ok: true, choices: outcome.choices };
   const { answer } = outcome;
   if (answer.kind === 'form') {

@@ -1,14 +1,15 @@
 /** The lines of a rehearsal: slash commands as typed in chat, presses, and changes of the scene. */
 import type { Command } from '../../shared/chat/command.ts';
 import { readLine, readOptions, type Typable } from '../../shared/chat/line.ts';
-import type { Answer, Choice } from '../../shared/chat/request.ts';
-import { ask, complete, press, type Stage, StageError, select, submit } from './stage.ts';
+import type { Answer, Choice, Due } from '../../shared/chat/request.ts';
+import { speak } from '../../shared/words/index.ts';
+import { ask, canSelect, complete, press, type Stage, StageError, select, submit } from './stage.ts';
 
 /** What a line came to: an answer, completions, or a change of the scene. */
 export type Outcome =
   | { kind: 'answer'; command: string; answer: Answer }
   | { kind: 'choices'; command: string; choices: readonly Choice[] }
-  | { kind: 'scene'; command: string; text: string };
+  | { kind: 'scene'; command: string; text: string; due?: readonly Due[] };
 
 /** A comment, or nothing at all. */
 export const isSilent = (line: string): boolean => /^\s*(#|$)/.test(line);
@@ -22,15 +23,20 @@ export async function play(stage: Stage, line: string): Promise<Outcome> {
   const before = stage.scene;
   if (speaker !== undefined) stage.scene = { ...before, member: speaker, manager: manager === '!' };
   if (said.trim() === '') return { kind: 'scene', command: '@', text: `${stage.scene.member} speaks now` };
-  const outcome = await playSaid(stage, said.trim());
-  if (speaker !== undefined && outcome.kind !== 'scene') stage.scene = before;
-  return outcome;
+  let outcome: Outcome | null = null;
+  try {
+    outcome = await playSaid(stage, said.trim());
+    return outcome;
+  } finally {
+    // Also where the line failed: the next one is not theirs.
+    if (speaker !== undefined && outcome?.kind !== 'scene') stage.scene = before;
+  }
 }
 
 function playSaid(stage: Stage, said: string): Promise<Outcome> {
   if (said.startsWith('/')) return typed(stage, said);
   const [, word = '', rest = ''] = /^(\w+)\s*(.*)$/s.exec(said) ?? [];
-  const verb = VERBS[word];
+  const verb = Object.hasOwn(VERBS, word) ? VERBS[word] : undefined;
   if (verb === undefined) {
     throw new StageError(
       `I can't follow "${said.slice(0, 60)}". A line is a command like /weigh, or one of: ${Object.keys(VERBS).join(', ')}.`,
@@ -41,7 +47,23 @@ function playSaid(stage: Stage, said: string): Promise<Outcome> {
 
 async function typed(stage: Stage, line: string): Promise<Outcome> {
   const { command, options } = readLine(line, typable(stage.commands));
-  return { kind: 'answer', command, answer: await ask(stage, { kind: 'command', command, options }) };
+  const chosen = choose(stage, command, options);
+  return { kind: 'answer', command, answer: await ask(stage, { kind: 'command', command, options: chosen }) };
+}
+
+/** A platform shows fixed choices in words and sends their values; here either may be typed. */
+function choose({ commands, scene }: Stage, command: string, typed: Record<string, string>) {
+  const { choices: words } = speak({ locale: scene.locale, units: 'lb' });
+  const options = commands.find(({ name }) => name === command)?.options;
+  return Object.fromEntries(
+    Object.entries(typed).map(([name, text]) => {
+      const labels: Readonly<Record<string, () => string>> = words[name as keyof typeof words] ?? {};
+      const value = options?.[name]?.choices?.find(
+        (one) => labels[one]?.().toLowerCase() === text.trim().toLowerCase(),
+      );
+      return [name, value ?? text];
+    }),
+  );
 }
 
 const answered = async (command: string, answer: Promise<Answer>): Promise<Outcome> => ({
@@ -53,7 +75,10 @@ const answered = async (command: string, answer: Promise<Answer>): Promise<Outco
 const VERBS: Readonly<Record<string, (stage: Stage, rest: string) => Promise<Outcome>>> = {
   press: (stage, label) => answered('press', press(stage, label)),
   select: (stage, rest) => {
-    const at = rest.lastIndexOf(':');
+    // A label or a choice may hold a colon of its own: the first one after which both are there.
+    const colons = [...rest.matchAll(/:/g)].map(({ index }) => index);
+    const at =
+      colons.find((index) => canSelect(stage, rest.slice(0, index), rest.slice(index + 1))) ?? colons[0] ?? 0;
     return answered('select', select(stage, rest.slice(0, at), rest.slice(at + 1)));
   },
   submit: (stage, rest) => {
@@ -73,7 +98,9 @@ const VERBS: Readonly<Record<string, (stage: Stage, rest: string) => Promise<Out
     if (Number.isNaN(now))
       throw new StageError(`"${moment}" is no moment. Write it like 2026-07-04T18:00:00Z.`);
     stage.scene = { ...stage.scene, now };
-    return { kind: 'scene', command: 'at', text: `it is ${new Date(now).toISOString()}` };
+    stage.onTheClock = false;
+    const due = await stage.desk.due(now);
+    return { kind: 'scene', command: 'at', text: `it is ${new Date(now).toISOString()}`, due };
   },
   in: async (stage, club) => {
     stage.scene = { ...stage.scene, club: club.trim() };

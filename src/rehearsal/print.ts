@@ -1,6 +1,7 @@
 /** An answer in a terminal. */
 import type { Action, Form, Reply } from '../../shared/chat/reply.ts';
 import type { Audience } from '../../shared/chat/request.ts';
+import { printTable } from '../text/table.ts';
 import type { Outcome } from './line.ts';
 
 /** A reply as plain text, as it reads in the channel from top to bottom. */
@@ -9,20 +10,9 @@ export function replyText(reply: Reply): string {
     ...(reply.welcome === undefined ? [] : [replyText(reply.welcome), '']),
     reply.answer,
     ...(reply.lines ?? []),
-    ...tableLines(reply.table ?? []),
+    ...printTable(reply.table ?? []),
     ...(reply.small ?? []).map((line) => `  ${line}`),
   ].join('\n');
-}
-
-function tableLines(rows: readonly (readonly string[])[]): string[] {
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
-  return rows.map((row) =>
-    row
-      .map((cell, column) =>
-        column === 0 ? cell.padEnd(widths[column] ?? 0) : cell.padStart(widths[column] ?? 0),
-      )
-      .join('  '),
-  );
 }
 
 const actionText = (action: Action): string =>
@@ -44,7 +34,12 @@ const seenBy = (audience: Audience, member: string): string =>
 
 /** Everything that an outcome shows, with where its pictures were written. */
 export function outcomeText(outcome: Outcome, member: string, picture: string | null): string {
-  if (outcome.kind === 'scene') return `(${outcome.text})`;
+  if (outcome.kind === 'scene') {
+    const reminders = (outcome.due ?? []).map(({ member: to, reply }) =>
+      shown(reply, seenBy('member', to), null),
+    );
+    return [`(${outcome.text})`, ...reminders].join('\n');
+  }
   if (outcome.kind === 'choices')
     return outcome.choices
       .map(({ label, value }) => `  ${value}${label === value ? '' : `  (${label})`}`)

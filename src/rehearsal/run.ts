@@ -30,14 +30,21 @@ export interface Settings {
 
 export interface Rehearsal {
   stage: Stage;
-  /** What one line comes to, printed; null for a comment. */
-  say(line: string): Promise<Said | null>;
+  /** What one line comes to; null for a comment. Its picture is drawn if there is a folder for it and `draws` is true. */
+  say(line: string, draws?: boolean): Promise<Said | null>;
   close(): Promise<void>;
 }
 
 export interface Said {
   ok: boolean;
+  /** Printed, or as JSON. */
   text: string;
+  /** Who said it. */
+  as: string;
+  /** Null for a line that could not be followed or read. */
+  outcome: Outcome | null;
+  /** The file of its picture. */
+  picture: string | null;
 }
 
 export async function openRehearsal(settings: Settings): Promise<Rehearsal> {
@@ -53,6 +60,7 @@ export async function openRehearsal(settings: Settings): Promise<Rehearsal> {
     commands,
     scene: { club, member: as, manager: false, locale, clubLocale: locale, now: now ?? Date.now() },
     actions: [],
+    onTheClock: now === null,
     form: null,
     nextId: countIds(seed),
   };
@@ -69,10 +77,10 @@ export async function openRehearsal(settings: Settings): Promise<Rehearsal> {
   };
   return {
     stage,
-    say: async (line) => {
+    say: async (line, draws = true) => {
       if (isSilent(line)) return null;
-      if (now === null) stage.scene = { ...stage.scene, now: Date.now() };
-      return sayLine(stage, line.trim(), settings, drawn);
+      if (stage.onTheClock) stage.scene = { ...stage.scene, now: Date.now() };
+      return sayLine(stage, line.trim(), settings, draws ? drawn : async () => null);
     },
     close: () => store.close(),
   };
@@ -92,6 +100,9 @@ async function sayLine(
       outcome.kind !== 'answer' || outcome.answer.kind === 'form' || outcome.answer.failed === undefined;
     return {
       ok,
+      as,
+      outcome,
+      picture,
       text: json
         ? JSON.stringify(outcomeJson({ line, as }, outcome, picture))
         : outcomeText(outcome, as, picture),
@@ -100,6 +111,9 @@ async function sayLine(
     const [code, text] = lineProblem(problem, stage);
     return {
       ok: false,
+      as,
+      outcome: null,
+      picture: null,
       text: json ? JSON.stringify(failureJson({ line, as }, code, text)) : `(to ${as} alone)\n  ${text}`,
     };
   }

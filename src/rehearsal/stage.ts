@@ -11,6 +11,8 @@ export interface Stage {
   scene: Scene;
   /** What the last answer offers, its private part included. */
   actions: readonly Action[];
+  /** Whether the scene's time is the clock's: until a line says `at`. */
+  onTheClock: boolean;
   form: Form | null;
   nextId(): string;
 }
@@ -20,8 +22,9 @@ export class StageError extends Error {}
 
 /** Ids like a platform's: random, or the same again for the same seed. */
 export function countIds(seed: number | null): () => string {
-  let next = seed === null ? randomInt(2 ** 47) * 1000 : seed * 1_000_000;
-  return () => String(100_000_000_000_000_000n + BigInt(next++));
+  // In whole numbers of any size: a number this large has no room for the next one beside it.
+  let next = seed === null ? BigInt(randomInt(2 ** 47)) * 1000n : BigInt(seed) * 1_000_000n;
+  return () => String(100_000_000_000_000_000n + next++);
 }
 
 /** Hands a request to the desk and notes what can be pressed next. */
@@ -52,13 +55,18 @@ export function press(stage: Stage, label: string): Promise<Answer> {
 }
 
 export function select(stage: Stage, label: string, choice: string): Promise<Answer> {
-  const menu = named(
-    stage.actions.filter((action) => action.kind === 'menu'),
-    label,
-  );
+  const menu = named(menusOf(stage), label);
   const { value } = named(menu.choices, choice);
   return ask(stage, { kind: 'press', action: writeActionId(menu.id), values: [value] });
 }
+
+/** Whether the last answer has a menu of that label with that choice. */
+export function canSelect(stage: Stage, label: string, choice: string): boolean {
+  const menu = found(menusOf(stage), label);
+  return menu !== undefined && found(menu.choices, choice) !== undefined;
+}
+
+const menusOf = ({ actions }: Stage) => actions.filter((action) => action.kind === 'menu');
 
 export function submit(stage: Stage, told: Readonly<Record<string, string>>): Promise<Answer> {
   if (stage.form === null) throw new StageError('There is no form open.');
@@ -80,13 +88,20 @@ export const complete = (
 ): Promise<Choice[]> =>
   stage.desk.complete({ ...stage.scene, command, option, options, typed: options[option] ?? '' });
 
-/** The one of that label; what it starts with is enough where only one does. */
-function named<Labelled extends { label: string }>(all: readonly Labelled[], label: string): Labelled {
+/** The one of that label; what it starts with is enough. */
+function found<Labelled extends { label: string }>(
+  all: readonly Labelled[],
+  label: string,
+): Labelled | undefined {
   const wanted = label.trim().toLowerCase();
-  const found =
-    all.find((one) => one.label.toLowerCase() === wanted) ??
-    all.find((one) => one.label.toLowerCase().startsWith(wanted));
-  if (found !== undefined && wanted !== '') return found;
-  const there = all.map((one) => one.label).join(' | ') || 'nothing';
+  if (wanted === '') return undefined;
+  const labelled = (one: Labelled) => one.label.toLowerCase();
+  return all.find((one) => labelled(one) === wanted) ?? all.find((one) => labelled(one).startsWith(wanted));
+}
+
+function named<Labelled extends { label: string }>(all: readonly Labelled[], label: string): Labelled {
+  const one = found(all, label);
+  if (one !== undefined) return one;
+  const there = all.map((other) => other.label).join(' | ') || 'nothing';
   throw new StageError(`There is no "${label.trim()}" to choose. There is: ${there}.`);
 }

@@ -1,5 +1,5 @@
 /** The clubs, and their settings. */
-import { asc, eq, isNull, sql } from 'drizzle-orm';
+import { and, asc, eq, isNull, sql } from 'drizzle-orm';
 import type { Club } from '../../shared/club/club.ts';
 import type { ClubStore, Store } from '../../shared/club/store.ts';
 import type { Database } from './database.ts';
@@ -35,7 +35,7 @@ export function clubSettings(db: Database) {
     return row;
   };
 
-  return (id: string): Pick<ClubStore, 'settings' | 'found' | 'change'> => ({
+  return (id: string): Pick<ClubStore, 'settings' | 'found' | 'change' | 'welcome'> => ({
     settings: () => read(() => byId.get({ id }) ?? null),
     found: (settings) =>
       write(db, () => {
@@ -47,6 +47,11 @@ export function clubSettings(db: Database) {
         const { id: _id, ...next } = { ...kept(id), ...settings };
         db.update(club).set(next).where(eq(club.id, id)).run();
         return kept(id);
+      }),
+    welcome: (at) =>
+      write(db, () => {
+        const unwelcomed = and(eq(club.id, id), isNull(club.welcomedAt));
+        return db.update(club).set({ welcomedAt: at }).where(unwelcomed).run().changes === 1;
       }),
   });
 }

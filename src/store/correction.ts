@@ -1,13 +1,13 @@
 /** Changing a piece that is kept, with a record of what changed; and removing it, with none. */
 import { and, eq } from 'drizzle-orm';
 import type { Piece, PieceChange } from '../../shared/club/piece.ts';
-import type { ClubStore } from '../../shared/club/store.ts';
+import type { ClubStore, CorrectionRecord } from '../../shared/club/store.ts';
 import type { CutVersions } from './cutVersion.ts';
 import type { Database } from './database.ts';
 import { pieceOf, rowOf } from './pieceRow.ts';
 import { placeholders, settings } from './placeholders.ts';
 import { correction, piece } from './schema.ts';
-import { write } from './write.ts';
+import { read, readTogether, write } from './write.ts';
 
 /** All but the key, which stays. */
 const { club: _club, id: _id, seq: _seq, ...changing } = settings(piece);
@@ -25,7 +25,25 @@ function prepare(db: Database) {
       .from(correction)
       .where(and(ofPiece, eq(correction.interaction, columns.interaction)))
       .prepare(),
+    changedBy: db
+      .select({ piece: correction.piece })
+      .from(correction)
+      .where(and(eq(correction.club, columns.club), eq(correction.interaction, columns.interaction)))
+      .limit(1)
+      .prepare(),
     keep: db.insert(correction).values(columns).prepare(),
+    ofPiece: db
+      .select({
+        member: correction.member,
+        at: correction.at,
+        why: correction.why,
+        before: correction.before,
+        after: correction.after,
+      })
+      .from(correction)
+      .where(ofPiece)
+      .orderBy(correction.at)
+      .prepare(),
     forget: db.delete(correction).where(ofPiece).prepare(),
   };
 }
@@ -39,7 +57,7 @@ function part(from: Piece, change: PieceChange): Record<string, unknown> {
 export function corrections(db: Database, versions: CutVersions) {
   const statements = prepare(db);
 
-  return (club: string): Pick<ClubStore, 'correct' | 'remove'> => ({
+  return (club: string): Pick<ClubStore, 'correct' | 'changedBy' | 'corrections' | 'remove'> => ({
     correct: (id, by, change) =>
       write(db, () => {
         const before = pieceOf(statements.find.get({ club, id }));
@@ -64,6 +82,12 @@ export function corrections(db: Database, versions: CutVersions) {
         if (after.cut !== before.cut) versions.raise(club, after.cut);
         return { piece: after, fresh: true };
       }),
+    changedBy: (interaction) =>
+      readTogether(db, () => {
+        const changed = statements.changedBy.get({ club, interaction });
+        return changed ? pieceOf(statements.find.get({ club, id: changed.piece })) : null;
+      }),
+    corrections: (id) => read(() => statements.ofPiece.all({ club, piece: id }) as CorrectionRecord[]),
     remove: (id, at) =>
       write(db, () => {
         const before = pieceOf(statements.find.get({ club, id }));

@@ -11,6 +11,7 @@ import { checkSchema, migrate } from './migrate.ts';
 import { pans } from './pan.ts';
 import { pieces } from './piece.ts';
 import { postedCards } from './posted.ts';
+import { dueReminders, reminders } from './reminder.ts';
 
 export { migrateStore } from './migrate.ts';
 
@@ -30,6 +31,7 @@ export async function openStore(url: string, options: StoreOptions = {}): Promis
     club: bindClubs(db),
     ...clubList(db),
     ...forgetDrafts(db),
+    ...dueReminders(db),
     close: async () => void db.$client.close(),
   };
 }
@@ -45,6 +47,7 @@ function bindClubs(db: Database): (id: string) => ClubStore {
   const ofColumns = columns(db, versions);
   const ofDrafts = drafts(db);
   const ofPosted = postedCards(db);
+  const ofReminders = reminders(db);
 
   return (id) => ({
     id,
@@ -56,5 +59,6 @@ function bindClubs(db: Database): (id: string) => ClubStore {
     ...ofColumns(id),
     ...ofDrafts(id),
     ...ofPosted(id),
+    ...ofReminders(id),
   });
 }

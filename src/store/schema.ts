@@ -233,6 +233,21 @@ export const draft = sqliteTable(
   (t) => [primaryKey({ columns: [t.club, t.id] })],
 );
 
+/** A reminder goes away when it is taken, so that it is sent once. */
+export const reminder = sqliteTable(
+  'reminder',
+  {
+    club: clubId(),
+    piece: text('piece_id').notNull(),
+    member: text('member_id').notNull(),
+    dueAt: integer('due_at').notNull(),
+  },
+  (t) => [
+    primaryKey({ columns: [t.club, t.piece, t.member] }),
+    foreignKey({ columns: [t.club, t.piece], foreignColumns: [piece.club, piece.id] }).onDelete('cascade'),
+  ],
+);
+
 export const posted = sqliteTable(
   'posted',
   {

@@ -12,7 +12,9 @@ test.each(HELP_TOPICS)('%s is told to its reader alone, in at most five lines', 
 
 /** Lines between backticks that are commands of ours with something to read. */
 const toCopy = (text: string): string[] =>
-  [...text.matchAll(/`(\/[a-z][^`]*)`/g)].flatMap(([, line = '']) => (/:$|^\/help topic/.test(line) ? [] : [line]));
+  [...text.matchAll(/`(\/[a-z][^`]*)`/g)].flatMap(([, line = '']) =>
+    /:$|^\/help topic/.test(line) ? [] : [line],
+  );
 
 test.each(['en-US', 'de'])('its lines can be copied (%s)', async (locale) => {
   const { stage, say, play } = await rehearse({ locale });
@@ -34,7 +36,9 @@ test('the examples of weights and prices are read', async () => {
   const { say, play } = await rehearse();
   await play('/mine pans name:blue pan weight:14.2 oz');
   const examples = async (topic: string) =>
-    [...(await play(`/help topic:${topic}`)).text.matchAll(/`([^`/]*\d[^`]*)`/g)].map(([, text = '']) => text);
+    [...(await play(`/help topic:${topic}`)).text.matchAll(/`([^`/]*\d[^`]*)`/g)].map(
+      ([, text = '']) => text,
+    );
   for (const text of await examples('weights')) {
     if (text === '14.10' || text === '0') continue;
     const said = await say(`/weigh cut:turkey pieces:1 bought:24 lb cooked:${text}`);

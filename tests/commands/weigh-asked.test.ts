@@ -1,6 +1,6 @@
 /** `/weigh`, where two careful people could read a line differently: nothing is kept before the press. */
 import { describe, expect, test } from 'vitest';
-import { rehearse, type Rehearsing } from '../rehearsing.ts';
+import { type Rehearsing, rehearse } from '../rehearsing.ts';
 
 const kept = async ({ stage }: Rehearsing): Promise<number> => {
   const before = stage.actions;
@@ -68,14 +68,20 @@ describe('asked before anything is kept', () => {
     const club = await rehearse();
     await club.say('/weigh cut:packer bought:148 lb');
     await club.play('at 2026-07-04T18:15:01Z');
-    expect(await club.say('press It is 148 lb')).toMatchObject({ ok: false, error: { code: 'question-expired' } });
+    expect(await club.say('press It is 148 lb')).toMatchObject({
+      ok: false,
+      error: { code: 'question-expired' },
+    });
     expect(await kept(club)).toBe(0);
   });
 
   test("somebody else's press is refused", async () => {
     const club = await rehearse();
     await club.say('/weigh cut:packer bought:148 lb');
-    expect(await club.say('@bo press It is 148 lb')).toMatchObject({ ok: false, error: { code: 'not-yours' } });
+    expect(await club.say('@bo press It is 148 lb')).toMatchObject({
+      ok: false,
+      error: { code: 'not-yours' },
+    });
     expect(await club.say('@bo! press Fix it')).toMatchObject({ ok: false });
     expect(await kept(club)).toBe(0);
   });
@@ -113,6 +119,14 @@ describe('an extra does not hold up the weights', () => {
     expect(await kept(club)).toBe(1);
   });
 
+  test('a bare price alone is for the newest piece', async () => {
+    const club = await rehearse();
+    await club.play('/weigh cut:packer bought:14 lb');
+    const said = await club.play('/weigh price:4.99');
+    expect(said.ask).toEqual({ option: 'price', readings: ['$4.99/lb', '$4.99 in all'] });
+    expect((await club.play('press $4.99/lb')).figures).toMatchObject({ piece: 1, paid: 69.86 });
+  });
+
   test('an unknown grade too', async () => {
     const club = await rehearse();
     const said = await club.play('/weigh cut:packer bought:14.83 lb grade:lovely');
@@ -122,11 +136,13 @@ describe('an extra does not hold up the weights', () => {
 
   test('two of them are asked one after the other', async () => {
     const club = await rehearse();
-    await club.play('/weigh cut:packer bought:14.83 lb trim:3 lb price:4.99 saved:tallow 1.8 lb @2, grind 1.4');
+    await club.play(
+      '/weigh cut:packer bought:14.83 lb trim:3 lb price:4.99 saved:tallow 1.8 lb @2, grind 0.15',
+    );
     const next = await club.play('press $4.99/lb');
     expect(next.ask?.option).toBe('saved');
-    const said = await club.play('press 1 lb 4 oz');
+    const said = await club.play('press 15 oz');
     expect(said.figures).toMatchObject({ credit: 3.6 });
-    expect(said.text).toContain('3 lb 0.8 oz of it saved');
+    expect(said.text).toContain('2 lb 11.8 oz of it saved');
   });
 });

@@ -63,7 +63,9 @@ describe('a kept piece', () => {
     const { say, play } = await rehearse();
     await play(START);
     await say('press Fix it');
-    expect((await say('submit trim: 20 lb price: more: shop: Corner store')).error?.code).toBe('nothing-left');
+    expect((await say('submit trim: 20 lb price: more: shop: Corner store')).error?.code).toBe(
+      'nothing-left',
+    );
     await say('press Fix it');
     const said = await play('submit trim: 1 lb');
     expect(said.figures).toMatchObject({ piece: 1, paid: null, grade: null });
@@ -89,7 +91,22 @@ describe('a kept piece', () => {
     const { say, play } = await rehearse();
     await play(START);
     expect((await say('/weigh trim:-')).error?.code).toBe('nothing-to-take-back');
-    expect((await play('/weigh piece:1 trim:- price:-')).figures).toMatchObject({ trimGrams: null, paid: null });
+    expect((await play('/weigh piece:1 trim:- price:-')).figures).toMatchObject({
+      trimGrams: null,
+      paid: null,
+    });
+  });
+
+  test('can lose neither its cut nor the weight on its label', async () => {
+    const { say, play } = await rehearse();
+    await play(START);
+    expect((await say('/weigh piece:1 bought:-')).error?.code).toBe('bought-missing');
+    expect((await say('/weigh piece:1 cut:-')).error?.code).toBe('cut-missing');
+    await play('/weigh cut:flat bought:7 lb');
+    await say('press Fix it');
+    expect((await say('submit bought: trim: 1 lb')).error?.code).toBe('bought-missing');
+    expect((await play('/weigh piece:1 pieces:2 grade:-')).figures).toMatchObject({ pieces: 2, grade: null });
+    expect((await play('/weigh piece:1 pieces:-')).figures.pieces).toBe(1);
   });
 
   test('a later weight is not written over unasked', async () => {
@@ -97,7 +114,7 @@ describe('a kept piece', () => {
     await play(START);
     const refused = await say('/weigh trim:3 lb');
     expect(refused).toMatchObject({ ok: false, error: { code: 'already-weighed' } });
-    expect(refused.text).toContain('`piece:1 trim:…`');
+    expect(refused.text).toContain('piece:1 trim:…`');
     expect((await play('/weigh piece:1 trim:3 lb')).figures.trimShare).toBeCloseTo(3 / 14, 12);
   });
 
@@ -105,7 +122,10 @@ describe('a kept piece', () => {
     const { stage } = await rehearse();
     const twice = async (id: string, options: Record<string, string>) => {
       const request = { ...stage.scene, id, kind: 'command', command: 'weigh', options } as const;
-      const answers = await Promise.all([stage.desk.answer(request).answer, stage.desk.answer(request).answer]);
+      const answers = await Promise.all([
+        stage.desk.answer(request).answer,
+        stage.desk.answer(request).answer,
+      ]);
       return answers.map((answer) => (answer.kind === 'reply' ? answer.reply : null));
     };
     const [first, second] = await twice('9001', { cut: 'packer', bought: '14 lb' });

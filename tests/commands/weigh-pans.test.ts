@@ -63,7 +63,7 @@ describe('a pan', () => {
 
   test('twenty of them, whose names would not fit, too', async () => {
     const { say, play } = await withPans();
-    await play('/mine pans name:cup weight:1 oz', `${START} trim:4 lb pan:cup pans:20`);
+    await play('/mine pans name:bowl weight:1 oz', `${START} trim:4 lb pan:bowl pans:20`);
     await say('press Fix it');
     expect((await play('submit price: 4.99/lb')).figures.trimGrams).toBeCloseTo(2.75 * 453.59237, 6);
   });

@@ -44,7 +44,12 @@ describe('a weekend', () => {
     const { play } = await rehearse();
     const said = await play('/weigh cut:packer bought:14.83 lb');
     expect(Object.values(said.figures).filter((figure) => Number.isNaN(figure))).toEqual([]);
-    expect(said.figures).toMatchObject({ trimShare: null, plateYield: null, paid: null, costFactorServed: null });
+    expect(said.figures).toMatchObject({
+      trimShare: null,
+      plateYield: null,
+      paid: null,
+      costFactorServed: null,
+    });
   });
 });
 
@@ -96,7 +101,12 @@ describe('what is not on the scale', () => {
   test('bag juice stands by itself', async () => {
     const { play } = await rehearse();
     const said = await play('/weigh cut:packer bought:10 kg bagged:9.8 kg trim:1.8 kg');
-    expect(said.figures).toMatchObject({ juiceGrams: 200, trimGrams: 1800, leftGrams: 8000, trimShare: 0.18 });
+    expect(said.figures).toMatchObject({
+      juiceGrams: 200,
+      trimGrams: 1800,
+      leftGrams: 8000,
+      trimShare: 0.18,
+    });
     expect(said.text).toContain('was bag juice (2.0 %)');
   });
 

@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Action, ActionId, Reply } from '../../shared/chat/reply.ts';
 import type { Picture } from '../../shared/pictures/picture.ts';
-import { clip, clipLines } from '../../src/discord/clip.ts';
 import { renderForm } from '../../src/discord/form.ts';
-import { flatten, LIMITS, overLimits, overLimitsOfForm } from '../../src/discord/limits.ts';
+import { flatten, overLimits, overLimitsOfForm } from '../../src/discord/limits.ts';
 import { picturesOf, render } from '../../src/discord/render.ts';
-import { printTable } from '../../src/discord/table.ts';
+import { clip, clipLines } from '../../src/text/clip.ts';
+import { printTable, TABLE_LINE } from '../../src/text/table.ts';
 
 const id = (about: string): ActionId => ({
   command: 'weigh',
@@ -149,7 +149,7 @@ describe('a table', () => {
       ['a very long name of a cut of meat, with its bone', '17.4 %'],
     ]);
     expect(lines[1]).toBe('a very long name of a cut of…   17.4 %');
-    expect(lines.every((line) => line.length <= LIMITS.tableLine)).toBe(true);
+    expect(lines.every((line) => line.length <= TABLE_LINE)).toBe(true);
   });
 
   test('does not end its block of code', () => {

@@ -52,6 +52,13 @@ export function storeContract(name: string, open: () => Promise<Opened>): void {
       expect(await club.settings()).toEqual(changed);
     });
 
+    it('is welcomed once, also by two who come at once', async () => {
+      const welcomed = await Promise.all([club.welcome(NOON), club.welcome(NOON + 1)]);
+      expect(welcomed.filter(Boolean)).toHaveLength(1);
+      expect(await club.welcome(NOON + 2)).toBe(false);
+      expect([NOON, NOON + 1]).toContain((await club.settings())?.welcomedAt);
+    });
+
     it('refuses to change or fill a club that was never founded', async () => {
       await expect(store.club('new').change({ units: 'kg' })).rejects.toThrow('never founded');
       await expect(store.club('new').start(samplePiece('1'))).rejects.toThrow();
@@ -177,6 +184,17 @@ export function storeContract(name: string, open: () => Promise<Opened>): void {
       expect(again).toEqual({ piece: after, fresh: false });
       expect(await club.piece({ seq: 1 })).toEqual(after);
       expect((await club.correct('1', by('y'), () => ({})))?.piece.revision).toBe(2);
+    });
+
+    it('tells which piece an interaction changed, in this club', async () => {
+      await started('1');
+      await started('2');
+      await club.correct('2', by('fix'), () => ({ note: 'lean' }));
+      expect((await club.changedBy('fix'))?.id).toBe('2');
+      expect(await club.changedBy('1')).toBeNull();
+      expect(await store.club('b').changedBy('fix')).toBeNull();
+      await club.remove('2', NOON);
+      expect(await club.changedBy('fix')).toBeNull();
     });
 
     it('leaves what never changes, even when it is returned', async () => {

@@ -34,6 +34,7 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
   change: step('change', fc.integer({ min: 1, max: 12 }), (club, seasonStart) =>
     club.change({ seasonStart }),
   ),
+  welcome: step('welcome', fc.constant(null), (club) => club.welcome(NOON)),
   member: step('member', member, (club, id) => club.member(id)),
   remember: step('remember', fc.tuple(member, text), (club, [id, shop]) =>
     club.remember(id, { presets: { shop } }),
@@ -47,6 +48,7 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
   correct: step('correct', fc.tuple(id, id, toldArbitrary), (club, [piece, interaction, told]) =>
     club.correct(piece, { interaction, member: 'ines', at: NOON }, () => told),
   ),
+  changedBy: step('changedBy', id, (club, interaction) => club.changedBy(interaction)),
   remove: step('remove', id, (club, piece) => club.remove(piece, NOON)),
   piece: step('piece', fc.tuple(id, fc.boolean()), (club, [id, byId]) =>
     club.piece(byId ? { id } : { seq: Number(id) }),
@@ -73,6 +75,10 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
     if (await club.piece({ id: piece })) await club.keepPosted({ piece, channel: 'c', message });
   }),
   posted: step('posted', id, (club, piece) => club.posted(piece)),
+  corrections: step('corrections', id, (club, piece) => club.corrections(piece)),
+  remind: step('remind', id, async (club, piece) => {
+    if (await club.piece({ id: piece })) await club.remind({ piece, member: 'ines', dueAt: NOON });
+  }),
   left: step('left', fc.constant(null), async (club, _, store) => {
     await store.left(club.id, NOON);
     return (await store.clubs()).includes(club.id);

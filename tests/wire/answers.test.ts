@@ -2,6 +2,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Coming, Desk } from '../../shared/chat/request.ts';
 import { MemberError } from '../../shared/errors.ts';
+import type { ConnectOptions } from '../../src/discord/gateway.ts';
 import type { PostedCard } from '../../src/discord/post.ts';
 import { type Bot, button, DEFER_AFTER_MS, LATE_MS, openBot, PNG, picture, says } from './bot.ts';
 import { type Club, type Member, openStandIn, type StandIn } from './stand-in.ts';
@@ -114,7 +115,10 @@ describe('what a member does reaches the desk', () => {
       { name: 'pack!', value: 'pack' },
     ]);
     await bot?.close();
-    const failing: Desk = { answer: () => says({}), complete: () => Promise.reject(new Error('no')) };
+    const failing: ConnectOptions['desk'] = {
+      answer: () => says({}),
+      complete: () => Promise.reject(new Error('no')),
+    };
     bot = await openBot(platform, () => says({}), { desk: failing });
     expect(await ines.completes('/weigh', 'cut', 'pack')).toEqual([]);
     expect(bot.log.lines.filter(({ level }) => level === 'error')).toHaveLength(1);

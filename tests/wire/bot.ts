@@ -126,7 +126,7 @@ export async function openBot(
 ): Promise<Bot> {
   const log = openLog();
   const requests: Request[] = [];
-  const desk: Desk = {
+  const desk: ConnectOptions['desk'] = {
     answer: (request) => {
       requests.push(request);
       return answer(request);

@@ -16,6 +16,7 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody } from 'discord.js';
+import type { Exchange } from './exchange.ts';
 import { clubJson, openGateway } from './gateway.ts';
 import { createMember, type Member } from './member.ts';
 import { type Shown, show } from './message.ts';
@@ -60,6 +61,8 @@ export interface StandIn {
   readonly resumes: number;
   /** How often commands were registered. */
   readonly registrations: number;
+  /** All that members did, in order, answered or not. */
+  exchanges(): Exchange[];
   /** What the bot sent that the real platform would refuse, or that calls somebody. A test may clear it. */
   readonly complaints: string[];
   /** Ends it. Throws if there are complaints. */
@@ -76,7 +79,9 @@ export async function openStandIn({
   const gatewayUrl = (): string => `ws://127.0.0.1:${port()}/gateway`;
   const server = createServer((request, response) => {
     handle(state, gatewayUrl(), request, response).catch((error: unknown) => {
-      state.complaints.push(`the stand-in failed: ${error instanceof Error ? error.stack : error}`);
+      // A bot that is killed says half of something: that is no complaint of the platform's.
+      if (request.complete)
+        state.complaints.push(`the stand-in failed: ${error instanceof Error ? error.stack : error}`);
       response.destroy();
     });
   });
@@ -136,6 +141,7 @@ export async function openStandIn({
     get registrations() {
       return state.registrations;
     },
+    exchanges: () => [...state.interactions.values()].map(({ record }) => record),
     complaints: state.complaints,
     close: async () => {
       await gateway.close();

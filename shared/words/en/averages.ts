@@ -4,7 +4,7 @@ import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { people, pieces } from './counts.ts';
-import { AVERAGE_PIECE } from './measures.ts';
+import { AVERAGE_PIECE, MEASURE_TITLES } from './measures.ts';
 import { inside } from './names.ts';
 
 /** What of every 100 does: the base that each measure is a share of. */
@@ -13,13 +13,6 @@ const OF_EVERY_100: Record<Measure, (unit: string) => readonly [string, string]>
   cooking: (unit) => [`Of every 100 ${unit} into the heat`, 'came out'],
   carving: (unit) => [`Of every 100 ${unit} off the heat`, 'got to the plate'],
   plate: (unit) => [`Of every 100 ${unit} bought`, 'got to the plate'],
-};
-
-const TITLES: Record<Measure, string> = {
-  trim: 'What comes off raw',
-  cooking: 'What is kept in the heat',
-  carving: 'What is kept at the board',
-  plate: 'What gets to the plate',
 };
 
 export const averages = (show: Show) => ({
@@ -48,7 +41,7 @@ export const averages = (show: Show) => ({
     count: number;
     members: number;
   }) =>
-    `${TITLES[measure]}, by cut: ${show.count(cuts)} ${cuts === 1 ? 'cut' : 'cuts'}, ${pieces(show, count)}, ${people(show, members)}.`,
+    `${MEASURE_TITLES[measure]}, by cut: ${show.count(cuts)} ${cuts === 1 ? 'cut' : 'cuts'}, ${pieces(show, count)}, ${people(show, members)}.`,
   byGrade: ({ grades }: { grades: number }) => `By grade: ${show.count(grades)} told.`,
   pooled: ({ measure, share }: { measure: Measure; share: number }) => {
     const [base, verb] = OF_EVERY_100[measure](show.form.units);

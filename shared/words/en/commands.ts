@@ -29,6 +29,20 @@ export const commands = () => ({
       piece: () => 'Add to, or mend, this piece: its number; - takes a weight back',
     },
   },
+  piece: { description: () => 'Your pieces: see, mend, take back, list' },
+  'piece show': {
+    description: () => 'One piece, and its place in the club',
+    options: { piece: () => 'Its number; without it, your newest' },
+  },
+  'piece fix': {
+    description: () => 'Mend a piece of yours: the form with all that you typed',
+    options: { piece: () => 'Its number; without it, your newest' },
+  },
+  'piece remove': {
+    description: () => 'Take a piece of yours back',
+    options: { piece: () => 'Its number; without it, your newest' },
+  },
+  'piece list': { description: () => 'Your newest pieces' },
   average: {
     description: () => "The club's figures: by cut, or by grade within a cut",
     options: {

@@ -86,12 +86,16 @@ export const errors = (show: Show): { [Code in keyof Problems]: (values: Problem
     `${quoteOption(option, read)} is none of ${choices.map(quote).join(', ')}.`,
   'number-unreadable': ({ option, read, low, high }) =>
     `${quoteOption(option, read)} should be a whole number from ${show.count(low)} to ${show.count(high)}.`,
+  'text-empty': ({ option }) =>
+    `\`${option}:\` has nothing in it that can be seen. Write it anew, or leave it out.`,
   'text-too-long': ({ option, length, limit }) =>
     `\`${option}:\` has ${show.count(length)} characters; ${show.count(limit)} is the most I keep.`,
   'nothing-to-take-back': ({ option }) =>
     `\`${option}:-\` takes a weight back, so say from which piece: \`piece:12 ${option}:-\`.`,
   'cut-unknown': ({ read, near }) =>
-    `I know no cut called ${quote(read)}. Near it: ${near.map((key) => quote(cutOf(key).name)).join(', ')}.`,
+    near.length === 0
+      ? `I know no cut called ${quote(read)}. Start typing it after \`cut:\` and choose from the list.`
+      : `I know no cut called ${quote(read)}. Near it: ${near.map((key) => quote(cutOf(key).name)).join(', ')}.`,
   'cut-missing': ({ bought }) =>
     `${quoteOption('bought', bought)}: of what? Add the cut, like \`cut:packer\` or \`cut:Boston butt\`.`,
   'bought-missing': ({ cut }) =>
@@ -121,6 +125,7 @@ export const errors = (show: Show): { [Code in keyof Problems]: (values: Problem
   'pan-name-missing': () => 'What do you call that pan? Add it, like `name:blue pan`.',
   'pans-none': ({ read }) => `\`pans:${read}\` of which pan? Add it, like \`pan:blue pan\`.`,
   'piece-unknown': ({ read }) => `This club has no piece ${quote(read)}. The number stands under each card.`,
+  'no-pieces': () => 'You have no pieces here yet. Weigh one in with `/weigh`.',
   'piece-removed': () =>
     'That piece was taken back, so it is not kept again. Type its line anew to start another.',
   'piece-not-yours': ({ seq }) =>
@@ -132,6 +137,6 @@ export const errors = (show: Show): { [Code in keyof Problems]: (values: Problem
   'not-yours': () => 'That button is for the one who asked. Type the command yourself for one of your own.',
   'managers-only': () => 'Only who manages this server may do that.',
   'question-expired': () =>
-    'That question is over 15 minutes old and nothing was kept. Type your line again, please.',
+    'That question is over 15 minutes old, and nothing more was kept. Type your line again, please.',
   'button-outdated': () => 'That button is from an older version of me. Type the command again, please.',
 });

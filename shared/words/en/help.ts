@@ -1,5 +1,6 @@
 /** How it works, in lines to copy. Examples are invented. */
 import type { Show } from '../../measure/show.ts';
+import { cautions } from './cautions.ts';
 
 export const HELP_TOPICS = ['start', 'weights', 'prices', 'figures', 'safety', 'privacy'] as const;
 export type HelpTopic = (typeof HELP_TOPICS)[number];
@@ -8,6 +9,7 @@ export const help = (
   show: Show,
 ): Record<HelpTopic, { answer: () => string; lines: () => readonly string[] }> => {
   const lb = show.form.units === 'lb';
+  const say = cautions(show);
   return {
     start: {
       answer: () => 'One thing on the scale at a time; I keep the rest.',
@@ -15,7 +17,7 @@ export const help = (
         `Start a piece: \`/weigh cut:packer bought:${lb ? '14.83 lb' : '6.72 kg'} trim:${lb ? '2 lb 9.4 oz' : '1180 g'} price:${lb ? '4.99/lb' : '11.95/kg'}\``,
         `Next day, off the heat: \`/weigh cooked:${lb ? '7 lb 11 oz' : '3.49 kg'} scraps:${lb ? '12 oz' : '340 g'}\``,
         "The club's figures: `/average` or `/average cut:packer measure:On the plate`",
-        'Yours: `/mine units`, `/mine pans`, `/mine habits`. A bare `/weigh` opens a form.',
+        'Your pieces: `/piece show`, `/piece fix`, `/piece remove`, `/piece list`. Yours: `/mine units`, `/mine pans`, `/mine habits`.',
       ],
     },
     weights: {
@@ -45,13 +47,12 @@ export const help = (
       ],
     },
     safety: {
-      answer: () =>
-        'Short cautions; local rules and licensed practice come first where food is sold or served to the public.',
+      answer: say['local-rules'],
       lines: () => [
-        'Inside: whole beef, pork, lamb 145 °F (63 °C) and 3 minutes rest; ground 160 °F (71 °C); poultry 165 °F (74 °C).',
-        'Raw trimmings: cold within 2 hours, use or freeze within 2 days. Held hot: 140 °F (60 °C) or more.',
-        'Cooling: 135 to 70 °F (57 to 21 °C) within 2 hours, to 41 °F (5 °C) within 6 in all.',
-        'Rendering fat: stay with it, lid at hand, never water on burning oil. A sharp knife, cutting away from you.',
+        say.inside(),
+        `${say.thawing()} ${say['raw-trimmings']()}`,
+        `${say.holding()} ${say.cooling()} ${say.leftovers()}`,
+        `${say.rendering()} ${say.knife()}`,
       ],
     },
     privacy: {

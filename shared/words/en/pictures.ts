@@ -2,6 +2,11 @@
 
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
+import { cutOf } from '../../trade/cuts.ts';
+import type { CutKey } from '../../trade/keys.ts';
+import type { Measure } from '../../yield/measure.ts';
+import { people, pieces } from './counts.ts';
+import { MEASURE_TITLES, OF_PIECE, SHARE_OF } from './measures.ts';
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -47,8 +52,97 @@ const whereItWent = (show: Show) => ({
     `${sentence(name)}: ${late ? 'not weighed' : 'not weighed yet'}.`,
 });
 
+/** Below the shares of either picture of dots. */
+const axis = (show: Show) => ({
+  tick: ({ share }: { share: number }) => `${show.count(share * 100)} %`,
+  caption: ({ measure }: { measure: Measure }) => `${OF_PIECE[measure]}, ${SHARE_OF[measure]}`,
+});
+
+interface Counts {
+  count: number;
+  members: number;
+  /** How many of them are drawn. */
+  drawn: number;
+}
+
+interface Half {
+  low: number;
+  high: number;
+}
+
+const stands = (show: Show) => ({
+  axis: axis(show),
+  title: () => 'Where it stands',
+  ofPiece: ({ measure }: { measure: Measure }) => OF_PIECE[measure],
+  thisPiece: ({ share }: { share: number }) => `this piece ${show.share(share)}`,
+  mean: ({ share }: { share: number }) => `average ${show.share(share)}`,
+  half: ({ low, high }: Half) => `half of the pieces: ${show.share(low)} to ${show.share(high)}`,
+  others: () => 'a piece each',
+  counts: ({ count, members, drawn }: Counts) =>
+    drawn < count
+      ? `Each dot is a piece: ${show.count(drawn)} of ${show.count(count)} shown, ${people(show, members)}`
+      : `Each mark is a piece: ${pieces(show, count)}, ${people(show, members)}`,
+  altHead: ({ about, measure }: { about: string; measure: Measure }) =>
+    `Where it stands. ${about}. Shares ${SHARE_OF[measure]}.`,
+  altThis: ({ share, measure }: { share: number; measure: Measure }) =>
+    `This piece: ${show.share(share)} ${OF_PIECE[measure]}.`,
+  altMean: ({ share }: { share: number }) => `The average piece: ${show.share(share)}.`,
+  altHalf: ({ low, high }: Half) => `Half of the pieces lie from ${show.share(low)} to ${show.share(high)}.`,
+  altRange: ({ low, high }: Half) => `All lie from ${show.share(low)} to ${show.share(high)}.`,
+});
+
+const averages = (show: Show) => ({
+  axis: axis(show),
+  title: ({ measure }: { measure: Measure }) => MEASURE_TITLES[measure],
+  byCut: () => 'By cut',
+  byGrade: ({ cut }: { cut: CutKey }) => `${cutOf(cut).name}, by grade`,
+  onAverage: () => 'on average',
+  mean: ({ share }: { share: number }) => show.share(share),
+  counts: ({ count, members }: { count: number; members: number }) =>
+    `${show.count(count)} by ${show.count(members)}`,
+  /** Stands in place of a name that the club gave itself, where that may not be told. */
+  unnamed: ({ nth }: { nth: number }) => `row ${show.count(nth)}`,
+  pieces: () => 'pieces',
+  means: () => 'average',
+  halves: () => 'middle half',
+  ranges: () => 'likely range',
+  reading: ({ halves, ranges }: { halves: boolean; ranges: boolean }) =>
+    [
+      'Dots: pieces',
+      'line: average',
+      ...(halves ? ['band: middle half'] : []),
+      ...(ranges ? ['bar: likely range'] : []),
+    ].join(', '),
+  countsNote: ({ count, members }: { count: number; members: number }) =>
+    `${show.count(count)} by ${show.count(members)}: ${pieces(show, count)} of ${people(show, members)}`,
+  drawn: ({ count, drawn }: { count: number; drawn: number }) =>
+    `${show.count(drawn)} of ${show.count(count)} pieces shown`,
+  groups: ({ groups, drawn }: { groups: number; drawn: number }) =>
+    `The ${show.count(drawn)} with the most pieces, of ${show.count(groups)}`,
+  altHead: ({ about, measure }: { about: string; measure: Measure }) =>
+    `${MEASURE_TITLES[measure]}, ${SHARE_OF[measure]}: the average piece. ${about}.`,
+  altGroup: ({
+    name,
+    share,
+    count,
+    members,
+  }: {
+    name: string;
+    share: number;
+    count: number;
+    members: number;
+  }) => `${name}: ${show.share(share)} (${show.count(count)} by ${show.count(members)}).`,
+  altMean: ({ share }: { share: number }) => `All of them: ${show.share(share)}.`,
+  altHalf: ({ low, high }: Half) => `Half lie from ${show.share(low)} to ${show.share(high)}.`,
+  altRange: ({ low, high }: Half) => `Likely from ${show.share(low)} to ${show.share(high)}.`,
+});
+
 /** The words of every picture, one part a picture. */
-export const pictures = (show: Show) => ({ whereItWent: whereItWent(show) });
+export const pictures = (show: Show) => ({
+  averages: averages(show),
+  stands: stands(show),
+  whereItWent: whereItWent(show),
+});
 
 /** What the other languages' words must have as well. */
 export type PictureWords = ReturnType<typeof pictures>;

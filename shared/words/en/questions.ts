@@ -1,8 +1,10 @@
 /** What a member is asked where two careful people could read a text differently, and what the buttons say. */
 import type { Labels, Questions } from '../../errors.ts';
 import type { Show } from '../../measure/show.ts';
+import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import { quote, quoteOption } from '../quote.ts';
+import { gradeInFull } from './grade-names.ts';
 import { inside } from './names.ts';
 import { PARTS } from './parts.ts';
 
@@ -28,16 +30,20 @@ export const questions = (
     `${quoteOption(option, read)} can be read in more than one way. Which price do you mean?`,
   'which-day': ({ option, read }) => `${quoteOption(option, read)}: which day do you mean?`,
   'which-cut': ({ read }) => `${quote(read)} could be several cuts. Which is it?`,
-  'which-style': ({ read }) => `${quote(read)} is a style of several cuts. Which is it?`,
+  'which-grade': ({ read }) => `${quote(read)} is a grade on more than one scale. Which is it?`,
   'cut-not-told': ({ bought }) => `${quoteOption('bought', bought)}: of what?`,
   size: ({ bought, pieces, cut, low, high }) =>
     `${show.echo(bought)}${pieces > 1 ? ` for ${show.count(pieces)} pieces` : ''} is far from what one ${inside(cut)} weighs, usually ${show.weight(low)} to ${show.weight(high)}. Is it right?`,
   'came-off-or-left': ({ option, weight, of }) =>
     `${show.echo(weight)} ${PARTS[option]}, of ${show.weight(of)}: did that much come off, or was it left?`,
   gain: ({ cooked, from }) =>
-    `It came off the heat heavier (${show.echo(cooked)}) than it went in (${show.echo(from)}). What was put in?`,
-  gap: ({ trim, left, of, missing }) =>
-    `${show.weight(trim)} that came off and ${show.weight(left)} left are ${show.weight(missing)} short of ${show.weight(of)}. Where did that go?`,
+    `It came off the heat heavier (${show.weight(cooked)}) than it went in (${show.weight(from)}). What was put in?`,
+  gap: ({ trim, left, of, missing }) => {
+    const parts = `${show.weight(trim)} that came off and ${show.weight(left)} left are`;
+    return missing < 0
+      ? `${parts} ${show.weight(-missing as Nanograms)} more than ${show.weight(of)}. Which of the two is right?`
+      : `${parts} ${show.weight(missing)} short of ${show.weight(of)}. Where did that go?`;
+  },
   'two-pieces-or-two-goes': ({ read, summands }) =>
     `${quote(read)}: ${show.count(summands)} pieces together, or one piece in ${show.count(summands)} goes on the scale?`,
   'which-weight-in-pan': ({ pan }) => `${quoteOption('pan', pan)}: which of the weights was in it?`,
@@ -50,7 +56,7 @@ export const labels = (show: Show): { [Code in keyof Labels]: (values: Labels[Co
   price: ({ price }) => show.price(price),
   day: ({ day }) => show.day(day),
   cut: ({ cut }) => cutOf(cut).name,
-  style: ({ style }) => style.replace('/', ', '),
+  grade: ({ grade }) => gradeInFull(grade),
   'another-cut': () => 'Another cut',
   'as-typed': ({ weight }) => `It is ${show.weight(weight)}`,
   'as-came-off': ({ weight }) => `${show.weight(weight)} came off`,

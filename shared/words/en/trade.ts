@@ -2,11 +2,9 @@
 
 import type { Show } from '../../measure/show.ts';
 import { cutOf } from '../../trade/cuts.ts';
-import type { Bone, CutKey, GradeKey, StyleKey, Wrap } from '../../trade/keys.ts';
+import type { Bone, CutKey, StyleKey, Wrap } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
-
-/** Names of grades by their key's last part; a grade is a proper name. */
-const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+import { gradeName } from './names.ts';
 
 const STYLES: Readonly<Record<string, string>> = {
   'brisket/thick': 'fat over 1/4 in (6 mm)',
@@ -31,7 +29,7 @@ const MEASURES: Record<Measure, string> = {
 
 export const trade = (_show: Show) => ({
   cut: (key: CutKey) => cutOf(key).name,
-  grade: (key: GradeKey) => capital(key.slice(key.indexOf('/') + 1)),
+  grade: gradeName,
   style: (key: StyleKey) => STYLES[key] ?? key,
   bone: (bone: Bone) => BONES[bone],
   wrap: (wrap: Wrap) => WRAPS[wrap],

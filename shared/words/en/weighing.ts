@@ -7,6 +7,8 @@ import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import type { WeightName } from '../../yield/piece.ts';
+import { quote } from '../quote.ts';
+import { cautions } from './cautions.ts';
 import { people, pieces } from './counts.ts';
 import { AVERAGE_PIECE } from './measures.ts';
 import { inside } from './names.ts';
@@ -67,12 +69,23 @@ export const weighing = (show: Show) => {
     aboutPiece: ({ seq, parts }: { seq: number; parts: readonly string[] }) =>
       [`Piece ${show.count(seq)}`, ...parts].join(', '),
     pictureOf: ({ seq, cut }: { seq: number; cut: CutKey }) => `${cutOf(cut).name}, piece ${show.count(seq)}`,
+    shop: ({ shop }: { shop: string }) => quote(shop),
     lot: ({ count }: { count: number }) => `${show.count(count)} together`,
     approximate: () => 'an estimate: it counts in averages, not in boards or debates',
-    rawTrimmings: () => 'Raw trimmings: cold within 2 hours, use or freeze within 2 days.',
+    rawTrimmings: cautions(show)['raw-trimmings'],
     again: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept already: nothing was added twice.`,
     doubt: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept. One thing I left out:`,
 
+    stage: { knife: () => 'Came off', heat: () => 'Off the heat', plate: () => 'On the plate' },
+    saveTrimmings: () => 'Saved trimmings',
+    remindMe: () => 'Remind me tomorrow',
+    reminded: ({ seq, day }: { seq: number; day: CalendarDay }) =>
+      `I will remind you of piece ${show.count(seq)} on ${show.day(day)}.`,
+    reminder: ({ seq, cut }: { seq: number; cut: CutKey }) =>
+      `Your ${inside(cut)}, piece ${show.count(seq)}: is it off the heat? Weigh it in the club: \`/weigh piece:${show.count(seq)} cooked:\``,
+    reminderOff: () => 'You asked for this; there will be no other.',
+    takeBack: () => 'Take back',
+    anotherLikeThis: () => 'Another like this',
     anotherPiece: () => 'Another piece',
     whichPiece: () => 'Which piece was it?',
     choosePiece: () => 'Choose the piece',

@@ -4,15 +4,19 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shows } from '../../../shared/measure/show.ts';
 import { NANOGRAMS, type Nanograms } from '../../../shared/measure/units.ts';
+import { averagesOf } from '../../../shared/pictures/averages.ts';
+import type { Group } from '../../../shared/pictures/averages-rows.ts';
 import { options, SIZE } from '../../../shared/pictures/frame.ts';
 import type { Note } from '../../../shared/pictures/notes.ts';
 import { GROUND, INK } from '../../../shared/pictures/palette.ts';
 import type { Picture } from '../../../shared/pictures/picture.ts';
+import { whereItStands } from '../../../shared/pictures/stands.ts';
 import { whereItWent } from '../../../shared/pictures/where.ts';
 import { pictures } from '../../../shared/words/en/pictures.ts';
 import { pieceFigures } from '../../../shared/yield/piece.ts';
 import { draw, layOut } from '../../../src/pictures/local.ts';
 import { overlap, type PlacedLine, placeNotes } from '../../../src/pictures/placement.ts';
+import { CLUBS, groupOf, standingOf } from '../../shared/pictures/clubs.ts';
 
 const POUNDS = shows({ locale: 'en-US', units: 'lb' });
 const KILOS = shows({ locale: 'de', units: 'kg' });
@@ -271,6 +275,61 @@ describe('the texts of a picture', () => {
       (name) => lines.find(({ text }) => text === name)?.top ?? 0,
     );
     expect([...tops].sort((a, b) => a - b)).toEqual(tops);
+  });
+});
+
+describe('the texts of pictures of dots', () => {
+  const abouts = ['Butt, piece 1', 'Pork spareribs, St. Louis style, piece 12841', 'W'.repeat(80)];
+  const shown = [POUNDS, KILOS].map((show) => ({ show, words: pictures(show) }));
+  const standing = (losses: readonly number[], about: string) =>
+    shown.map(({ show, words }) => whereItStands(standingOf(losses), about, words.stands, show));
+  const grouped = (groups: readonly Group[], about: string, mean: number | null) =>
+    shown.map(({ show, words }) =>
+      averagesOf({ measure: 'carving', about, mean, groups }, words.averages, show),
+    );
+
+  async function expectReadable(some: readonly Picture[]): Promise<void> {
+    for (const picture of some) {
+      const lines = await layOut(picture);
+      expectClean(lines, picture);
+      for (const { size: high } of lines) expect((high * 400) / picture.width).toBeGreaterThan(11);
+      // The figures of the axis stand in one line, and the small print is said whole.
+      expect(new Set(lines.filter(({ text }) => /^\d+ %$/.test(text)).map(({ top }) => top)).size).toBe(1);
+      for (const { text, size: high } of lines) if (high === SIZE.small) expect(text).not.toContain('…');
+    }
+  }
+
+  test.each(Object.entries(CLUBS))('one piece among %s', async (_name, losses) => {
+    for (const about of abouts) await expectReadable(standing(losses, about));
+  });
+
+  test.each(Object.entries(CLUBS))('one group, three and twelve of %s', async (_name, losses) => {
+    const groups = Array.from({ length: 12 }, (_none, index) =>
+      groupOf(index === 0 ? 'W'.repeat(60) : `Pork spareribs, St. Louis style ${index}`, losses, {
+        ...(index % 2 === 0 ? { low: 0.1, high: 0.3 } : {}),
+      }),
+    );
+    for (const count of [1, 3, 12]) {
+      await expectReadable(
+        grouped(groups.slice(0, count), abouts[count % 3] ?? '', count === 1 ? 0.5 : null),
+      );
+    }
+  });
+
+  test('hold the event loop for a while that is printed', async () => {
+    const [picture] = standing(CLUBS[5000], 'Whole packer brisket, piece 1');
+    if (picture === undefined) throw new Error('no picture');
+    let longest = 0;
+    let last = performance.now();
+    const timer = setInterval(() => {
+      longest = Math.max(longest, performance.now() - last);
+      last = performance.now();
+    }, 1);
+    const from = performance.now();
+    for (let times = 0; times < 5; times += 1) await draw(picture);
+    clearInterval(timer);
+    const each = (performance.now() - from) / 5;
+    console.log(`400 dots: ${each.toFixed(0)} ms, longest hold ${longest.toFixed(0)} ms`);
   });
 });
 

@@ -1,6 +1,8 @@
 /** A table as lines of equal width letters, narrow enough for a phone. */
 import { clip } from './clip.ts';
-import { LIMITS } from './limits.ts';
+
+/** What a phone shows of a line of equal width letters before it breaks. */
+export const TABLE_LINE = 38;
 
 const NUMBERLIKE = /^[^\p{L}]*\p{N}/u;
 const FENCE = /`/g;
@@ -32,8 +34,8 @@ export function printTable(rows: readonly (readonly string[])[]): string[] {
   });
 
   const total = widths.reduce((sum, width) => sum + width, 0);
-  const gap = total + 2 * (columns - 1) > LIMITS.tableLine ? 1 : 2;
-  const over = Math.max(0, total + gap * (columns - 1) - LIMITS.tableLine);
+  const gap = total + 2 * (columns - 1) > TABLE_LINE ? 1 : 2;
+  const over = Math.max(0, total + gap * (columns - 1) - TABLE_LINE);
   const first = Math.max(1, (widths[0] ?? 0) - over);
 
   return cells.map((row) => {
@@ -41,6 +43,6 @@ export function printTable(rows: readonly (readonly string[])[]): string[] {
       const cell = row[index] ?? '';
       return index === 0 ? pad(clip(cell, first), first, false) : pad(cell, width, right[index] ?? false);
     });
-    return clip(printed.join(' '.repeat(gap)).trimEnd(), LIMITS.tableLine);
+    return clip(printed.join(' '.repeat(gap)).trimEnd(), TABLE_LINE);
   });
 }

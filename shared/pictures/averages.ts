@@ -1,0 +1,122 @@
+/** The averages of groups of pieces, one row a group: the pieces as dots, their mean, the middle half of them. */
+import type { Show } from '../measure/show.ts';
+import type { PictureWords } from '../words/en/pictures.ts';
+import { chosen, marksOf, rowHeight, TEXT_ROW } from './averages-marks.ts';
+import { altOf, footOf, type Grouped, type Row, rowOf } from './averages-rows.ts';
+import { AXIS_HEIGHT, axisNotes, axisOf, plainScale, scales } from './axis.ts';
+import {
+  foot,
+  head,
+  INNER_WIDTH,
+  lineHeight,
+  MARGIN,
+  options,
+  PLAIN_FONT,
+  plainOptions,
+  SIZE,
+  WIDTH,
+} from './frame.ts';
+import type { Note } from './notes.ts';
+import { INK, OKABE_ITO, QUIET_INK } from './palette.ts';
+import type { Json, Picture } from './picture.ts';
+
+/** More rows are more than a phone shows at a time. */
+const MOST_GROUPS = 12;
+/** Layout pixels: the two columns at the right of a row, `100.0 %` and `1200 by 40`. */
+const SHARE_WIDTH = 112;
+const COUNTS_WIDTH = 130;
+const FOOT = 26;
+
+type Words = PictureWords['averages'];
+
+/** The line over a row's dots: the group, how many, its mean. */
+function rowNotes({ group, told }: Row, y: number, words: Words): readonly Note[] {
+  const right = { y, align: 'right' } as const;
+  return [
+    {
+      text: group.name,
+      x: MARGIN,
+      y,
+      size: SIZE.label,
+      colour: INK,
+      width: INNER_WIDTH - SHARE_WIDTH - COUNTS_WIDTH,
+    },
+    {
+      ...right,
+      text: words.mean({ share: told }),
+      x: WIDTH - MARGIN,
+      size: SIZE.label,
+      bold: true,
+      colour: INK,
+    },
+    {
+      ...right,
+      text: words.counts({ count: group.figures.pieces, members: group.figures.members }),
+      x: WIDTH - MARGIN - SHARE_WIDTH,
+      size: SIZE.small,
+      colour: QUIET_INK,
+    },
+  ];
+}
+
+/** The rows' names and means beside an axis of their own, for a renderer that draws no notes. */
+const namesScale = (rows: readonly Row[], words: Words): Json => ({
+  type: 'category',
+  axis: 'y',
+  display: false,
+  offset: true,
+  grid: { display: false },
+  labels: rows.map(({ group: { name, own }, told }, index) => [
+    own ? words.unnamed({ nth: index + 1 }) : name,
+    words.mean({ share: told }),
+  ]),
+});
+
+/** The picture of one group or of several; of many the twelve with the most pieces. Throws a RangeError without any piece. */
+export function averagesOf(grouped: Grouped, words: Words, show: Show): Picture {
+  const { measure, about, mean } = grouped;
+  const all = grouped.groups.flatMap(rowOf);
+  const whole = all.slice(0, MOST_GROUPS);
+  const axis = axisOf(
+    whole.flatMap(({ shares, told, half, range }) => [...shares, told, ...(half ?? []), ...(range ?? [])]),
+  );
+  const drawn = chosen(
+    axis,
+    whole.map(({ shares }) => shares),
+  );
+  const rows = whole.map((row, index) => ({ ...row, shares: drawn[index] ?? [] }));
+  const key =
+    mean === null ? null : { figure: show.share(mean), caption: words.onAverage(), colour: OKABE_ITO.blue };
+  const top = head(words.title({ measure }), about, key);
+  const dataTop = top.bottom + 12;
+  const each = rowHeight(rows.length);
+  const bottom = dataTop + rows.length * each;
+  const footTexts = footOf(rows, all.length, words);
+  const footTop = bottom + AXIS_HEIGHT + 14;
+  const height = footTop + (footTexts.length - 1) * lineHeight(SIZE.small) + FOOT;
+  const notes = [
+    ...top.notes,
+    ...rows.flatMap((row, index) => rowNotes(row, dataTop + index * each + TEXT_ROW / 2, words)),
+    ...axisNotes(axis, bottom, measure, words.axis),
+    ...foot(footTexts, footTop),
+  ];
+  const names = { pieces: words.pieces(), mean: words.means(), half: words.halves(), range: words.ranges() };
+  return {
+    name: 'averages',
+    width: WIDTH,
+    height,
+    alt: altOf(rows, grouped, footTexts, words),
+    config: {
+      type: 'scatter',
+      data: { datasets: marksOf(axis, rows, names) },
+      options: {
+        ...options(dataTop, height - bottom, notes),
+        scales: { ...scales(axis, rows.length * each), names: namesScale(rows, words) },
+      },
+    },
+    plain: plainOptions(words.title({ measure }), true, {
+      x: plainScale(measure, words.axis),
+      names: { display: true, ticks: { autoSkip: false, font: PLAIN_FONT } },
+    }),
+  };
+}

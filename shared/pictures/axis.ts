@@ -1,0 +1,115 @@
+/** The axis of shares below a picture: from where to where, and its lines and figures. */
+import type { PictureWords } from '../words/en/pictures.ts';
+import type { Measure } from '../yield/measure.ts';
+import { INNER_WIDTH, lineHeight, MARGIN, PLAIN_FONT, SIZE } from './frame.ts';
+import type { Note } from './notes.ts';
+import { GRID, QUIET_INK } from './palette.ts';
+import type { Json } from './picture.ts';
+
+type AxisWords = PictureWords['stands']['axis'];
+
+/** Fractions. `ticks` are ascending, the first is the least and the last the greatest. */
+export interface Axis {
+  min: number;
+  max: number;
+  ticks: readonly number[];
+}
+
+/** Points, in per cent. */
+const LEAST_SPAN = 10;
+const TICK_STEPS = [2, 5, 10] as const;
+const WIDEST_STEP = 20;
+const MOST_TICKS = 8;
+/** Keeps a value that is on a line, but for its last digits, from asking for one more. */
+const DUST = 1e-9;
+/** From the lower edge of the data to the middle of the figures, and from there to what they are of. */
+const FIGURES_DOWN = 20;
+
+/** What the figures and the caption below the data take, in layout pixels. */
+export const AXIS_HEIGHT = FIGURES_DOWN + 2 * lineHeight(SIZE.small);
+
+/**
+ * An axis on which all values lie, ten points wide or more, so that a pair that is alike looks alike.
+ * @param values fractions; throws a RangeError without any
+ * @example axisOf([0.174]) // { min: 0.12, max: 0.24, ticks: [0.12, 0.14, 0.16, 0.18, 0.2, 0.22, 0.24] }
+ */
+export function axisOf(values: readonly number[]): Axis {
+  if (values.length === 0) throw new RangeError('an axis needs values');
+  const least = 100 * Math.min(...values);
+  const greatest = 100 * Math.max(...values);
+  const wider = Math.max(0, LEAST_SPAN - (greatest - least)) / 2;
+  // No share lies outside of 0 and 1, so what is missing on that side is added on the other.
+  const over = Math.min(0, least - wider) + Math.max(0, greatest + wider - 100);
+  const [low, high] = [Math.min(least, least - wider - over), Math.max(greatest, greatest + wider - over)];
+  const ends = (step: number) => [Math.floor(low / step + DUST), Math.ceil(high / step - DUST)] as const;
+  const few = (step: number) => ends(step)[1] - ends(step)[0] < MOST_TICKS;
+  const step = TICK_STEPS.find(few) ?? WIDEST_STEP;
+  const [first, last] = ends(step);
+  const ticks = Array.from({ length: last - first + 1 }, (_none, index) => ((first + index) * step) / 100);
+  return { min: (first * step) / 100, max: (last * step) / 100, ticks };
+}
+
+/** Layout pixels from the left edge of the data. */
+export const along = ({ min, max }: Axis, share: number): number =>
+  ((share - min) / (max - min)) * INNER_WIDTH;
+
+/** The share at a place, back to what a picture needs of it. */
+export const shareAt = ({ min, max }: Axis, pixels: number): number =>
+  Math.round((min + (pixels / INNER_WIDTH) * (max - min)) * 1e5) / 1e5;
+
+/** What an average letter takes of its size, generously. */
+const LETTER = 0.6;
+
+/** A text over or under a share, as far as it stays within the margins; else at the margin. */
+export function centred(axis: Axis, share: number, text: string, size: number): Pick<Note, 'x' | 'align'> {
+  const [middle, half] = [along(axis, share), (text.length * size * LETTER) / 2];
+  if (middle < half) return { x: MARGIN, align: 'left' };
+  if (middle > INNER_WIDTH - half) return { x: MARGIN + INNER_WIDTH, align: 'right' };
+  return { x: { at: share }, align: 'center' };
+}
+
+/** The figures below the data, and what they are shares of. `bottom`: the lower edge of the data. */
+export function axisNotes(
+  { ticks }: Axis,
+  bottom: number,
+  measure: Measure,
+  words: AxisWords,
+): readonly Note[] {
+  const quiet = { size: SIZE.small, colour: QUIET_INK };
+  const y = bottom + FIGURES_DOWN;
+  return [
+    ...ticks.map(
+      (at): Note => ({ ...quiet, text: words.tick({ share: at }), x: { at }, y, align: 'center' }),
+    ),
+    {
+      ...quiet,
+      text: words.caption({ measure }),
+      x: MARGIN,
+      y: y + lineHeight(SIZE.small) + 2,
+      width: INNER_WIDTH,
+    },
+  ];
+}
+
+/** The chart's two scales: shares to the right, layout pixels from the top of the data down. */
+export const scales = ({ min, max, ticks }: Axis, height: number): { readonly [key: string]: Json } => ({
+  x: {
+    type: 'linear',
+    min,
+    max,
+    border: { display: false },
+    grid: { color: GRID, drawTicks: false, lineWidth: 2 },
+    ticks: { display: false, stepSize: Math.round(((ticks[1] ?? max) - min) * 100) / 100, padding: 0 },
+  },
+  y: { type: 'linear', display: false, offset: false, min: 0, max: height, reverse: true },
+});
+
+/** As `Intl.NumberFormat` takes it. Both, since the chart sets both by itself. */
+const PERCENT = { style: 'percent', minimumFractionDigits: 0, maximumFractionDigits: 0 };
+
+/** The same axis where no notes are drawn: with the chart's own figures. */
+export const plainScale = (measure: Measure, words: AxisWords): { readonly [key: string]: Json } => ({
+  display: true,
+  ticks: { display: true, padding: 4, font: PLAIN_FONT, format: PERCENT },
+  title: { display: true, text: words.caption({ measure }), font: PLAIN_FONT },
+});

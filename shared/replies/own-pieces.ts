@@ -1,0 +1,29 @@
+/** A member's own newest pieces, one a row. */
+import type { Reply } from '../chat/reply.ts';
+import type { Piece } from '../club/piece.ts';
+import type { Speech } from '../words/index.ts';
+import { pieceFigures } from '../yield/piece.ts';
+
+export function ownPieces(newest: readonly Piece[], { pieces, show, trade }: Speech): Reply {
+  const share = (fraction: number | null) => (fraction === null ? pieces.notWeighed() : show.share(fraction));
+  const rows = newest.map((piece) => {
+    const { trimShare, plateYield } = pieceFigures(piece);
+    return [
+      pieces.listName({ seq: piece.seq, cut: trade.cut(piece.cut) }),
+      share(trimShare),
+      share(plateYield),
+    ];
+  });
+  const { listHead } = pieces;
+  return {
+    answer: pieces.list({ count: newest.length }),
+    ...(rows.length === 0 ? {} : { table: [[listHead.piece(), listHead.trim(), listHead.plate()], ...rows] }),
+    small: rows.length === 0 ? [] : [pieces.listHow()],
+    figures: {
+      pieces: newest.map((piece) => {
+        const { trimShare, plateYield } = pieceFigures(piece);
+        return { piece: piece.seq, cut: piece.cut, trimShare, plateYield };
+      }),
+    },
+  };
+}

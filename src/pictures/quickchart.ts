@@ -1,0 +1,91 @@
+/** Lets a chart host of one's own draw; what it does not draw well and in time is drawn here. */
+import quickChartModule from 'quickchart-js';
+import { GROUND } from '../../shared/pictures/palette.ts';
+import type { Draw, Picture } from '../../shared/pictures/picture.ts';
+import type { Log } from '../log.ts';
+import { forQuickChart } from './for-quickchart.ts';
+
+// Its types describe another build of it: here the class itself is the module's default.
+const QuickChart = quickChartModule as unknown as typeof quickChartModule.default;
+
+const WITHIN_MS = 5000;
+/** Many times what our pictures take. */
+const MOST_BYTES = 4_000_000;
+const DENSITY = 2;
+const PNG = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
+
+export interface QuickChartOptions {
+  /** The host's address: `http://localhost:3400`, with or without a path. */
+  url: string;
+  /** Draws what the host does not. */
+  otherwise: Draw;
+  log: Log;
+  /** For the whole answer, 5 s if not told. */
+  withinMs?: number;
+}
+
+/** The request's body. */
+function bodyOf(picture: Picture): string {
+  const chart = new QuickChart()
+    // As text: given as an object, a string in it that is marked as a function would be sent as code.
+    .setConfig(JSON.stringify(forQuickChart(picture)))
+    .setVersion('4')
+    .setWidth(picture.width)
+    .setHeight(picture.height)
+    .setDevicePixelRatio(DENSITY)
+    .setBackgroundColor(GROUND)
+    .setFormat('png');
+  return JSON.stringify(chart.getPostData());
+}
+
+/** The answer's bytes; stops reading, and lets go of the connection, where there are too many. */
+async function bytesOf(body: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  let size = 0;
+  for await (const part of body) {
+    size += part.length;
+    if (size > MOST_BYTES) throw new Error(`more than ${MOST_BYTES} bytes`);
+    parts.push(part);
+  }
+  return Buffer.concat(parts, size);
+}
+
+async function ask(url: URL, picture: Picture, withinMs: number): Promise<Uint8Array> {
+  const answer = await fetch(url, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: bodyOf(picture),
+    // What is sent is for this host alone.
+    redirect: 'error',
+    signal: AbortSignal.timeout(withinMs),
+  });
+  if (!answer.ok || answer.body === null) {
+    await answer.body?.cancel();
+    // With a wrong chart, the host draws its complaint as a picture: the status alone tells.
+    throw new Error(`status ${answer.status}`);
+  }
+  const bytes = await bytesOf(answer.body);
+  if (!PNG.every((byte, at) => bytes[at] === byte)) throw new Error('no PNG');
+  return bytes;
+}
+
+/** What fetch says is that it failed; why, its cause knows. */
+function reasonOf(problem: unknown): string {
+  if (!(problem instanceof Error)) return String(problem);
+  const { message, cause } = problem;
+  const code = cause instanceof Error && 'code' in cause ? ` (${String(cause.code)})` : '';
+  return `${message}${code}`;
+}
+
+/** Draws at the host; a picture that fails there, in any way, is drawn by `otherwise`, with one line in the log. */
+export function drawAt({ url, otherwise, log, withinMs = WITHIN_MS }: QuickChartOptions): Draw {
+  const chartUrl = new URL('chart', url.endsWith('/') ? url : `${url}/`);
+  return async (picture) => {
+    try {
+      return await ask(chartUrl, picture, withinMs);
+    } catch (problem) {
+      log.warn({ picture: picture.name, why: reasonOf(problem) }, 'the chart host failed: drawn here');
+      return otherwise(picture);
+    }
+  };
+}

@@ -1,0 +1,35 @@
+/** What happens without anybody asking: reminders, and forgetting what is over. */
+import type { Desk, Due } from '../shared/chat/request.ts';
+import type { Store } from '../shared/club/store.ts';
+import type { Log } from './log.ts';
+
+const EVERY_MINUTE = 60_000;
+const EVERY_HOUR = 3_600_000;
+
+export interface TimerParts {
+  store: Pick<Store, 'forgetDrafts'>;
+  desk: Pick<Desk, 'due'>;
+  /** Hands a reminder to its member alone; false where they can't be reached. */
+  tell(due: Due): Promise<boolean>;
+  now(): number;
+  log: Log;
+  /** Milliseconds between looks for reminders. */
+  everyMs?: number;
+}
+
+/** Starts the timer; what it returns stops it. */
+export function startTimer({ store, desk, tell, now, log, everyMs = EVERY_MINUTE }: TimerParts): () => void {
+  const remind = async () => {
+    for (const due of await desk.due(now())) {
+      const reached = await tell(due);
+      log.info({ club: due.club, member: due.member, reached }, 'reminded');
+    }
+  };
+  const repeat = (work: () => Promise<void>, every: number, what: string) =>
+    setInterval(() => void work().catch((err: unknown) => log.warn({ err }, `${what} failed`)), every);
+  const timers = [
+    repeat(remind, everyMs, 'reminding'),
+    repeat(() => store.forgetDrafts(now()), EVERY_HOUR, 'forgetting drafts'),
+  ];
+  return () => timers.forEach(clearInterval);
+}

@@ -1,0 +1,191 @@
+/** Nothing that a member reads is hard-wired: in a pseudo-language all of it stands in brackets, or is a figure. */
+import { describe, expect, test } from 'vitest';
+import type { Form, Reply } from '../shared/chat/reply.ts';
+import { play } from '../src/rehearsal/line.ts';
+import { outsideBrackets, pseudo } from './pseudo.ts';
+import { rehearse } from './rehearsing.ts';
+
+/** Units and currencies are part of a figure; so is the name of a month, which is the locale's. */
+const FIGURES = /\b(?:lb|oz|kg|g|in all|USD|EUR|Jul)\b/g;
+/** What the script's members typed themselves. */
+const OWN = /Corner store/g;
+
+/** Member-readable texts, each with where it stands. */
+function textsOf(reply: Reply, where = ''): [string, string][] {
+  const { answer, lines = [], table = [], small = [], actions = [], picture, privately, welcome } = reply;
+  return [
+    [`${where}answer`, answer],
+    ...lines.map((text): [string, string] => [`${where}line`, text]),
+    ...table.flat().map((text): [string, string] => [`${where}cell`, text]),
+    ...small.map((text): [string, string] => [`${where}small print`, text]),
+    ...actions.flatMap((action): [string, string][] => [
+      [`${where}${action.kind}`, action.label],
+      ...(action.kind === 'menu'
+        ? action.choices.map(({ label }): [string, string] => [
+            `${where}choice of ${action.id.action}`,
+            label,
+          ])
+        : []),
+    ]),
+    ...(picture === undefined ? [] : [[`${where}alt text`, picture.alt] as [string, string]]),
+    ...(picture === undefined
+      ? []
+      : pictureTexts(picture.config).map((text): [string, string] => ['picture', text])),
+    ...(privately === undefined ? [] : textsOf(privately, 'privately: ')),
+    ...(welcome === undefined ? [] : textsOf(welcome, 'welcome: ')),
+  ];
+}
+
+/** The notes and the labels of a chart's configuration. */
+function pictureTexts(config: unknown, key = ''): string[] {
+  if (typeof config === 'string')
+    return key === 'text' || key === 'labels' || key === 'label' ? [config] : [];
+  if (Array.isArray(config)) return config.flatMap((inner) => pictureTexts(inner, key));
+  if (typeof config !== 'object' || config === null) return [];
+  return Object.entries(config).flatMap(([name, inner]) => pictureTexts(inner, name));
+}
+
+/** What a form says; its values are what was typed. */
+const formTexts = ({ title, inputs }: Form): [string, string][] => [
+  ['form title', title],
+  ...inputs.flatMap(({ name, label, hint }): [string, string][] => [
+    [`label of ${name}`, label],
+    ...(hint === undefined ? [] : [[`hint of ${name}`, hint] as [string, string]]),
+  ]),
+];
+
+const hardWired = (texts: readonly [string, string][]): string[] =>
+  texts
+    .filter(([, text]) => /\p{Letter}/u.test(outsideBrackets(text).replace(FIGURES, '').replace(OWN, '')))
+    .map(([where, text]) => `${where}: ${text}`);
+
+/** Long enough to see every kind of answer. A line may be a question or a refusal: what it says is read all the same. */
+const SCRIPT = `
+/weigh cut:packer bought:14.83 trim:2:9.4 price:4.99/lb style:quarter
+select The grade: Choice
+/weigh cooked:7 lb 11 oz scraps:12 oz
+/weigh
+submit cut: Boston butt bought: 8.41 lb + 7.96 lb shop: Corner store
+press 2 pieces
+select Bone: Bone in
+press Fix it
+submit trim: 1 lb 4 oz
+/weigh cut:packer bought:148 lb
+press It is
+/weigh cut:packer bought:14.10
+press 14 lb 10 oz
+/weigh cut:packer bought:14.8
+press Always decimals
+/weigh cut:packer bought:14 lb price:4.99 grade:lovely
+press $4.99/lb
+/weigh cut:brisket bought:12 lb
+press Brisket flat
+/weigh bought:12 lb
+press Another cut
+/weigh cut:packer bought:14 lb trim:9 lb
+press 9 lb was left
+/weigh cut:packer bought:14 lb trim:2 lb left:11 lb
+press 1 lb was bag juice
+/weigh cut:packer bought:14 lb trim:2 lb left:13 lb
+/weigh cut:packer bought:14 lb trim:3 lb saved:tallow 1.8 @2, grind 4 oz
+press 1 lb 8 oz
+/weigh cut:butt bought:4 kg trim:0 cooked:4.2 kg
+press Tell what
+submit added: 400 g
+/weigh cut:butt bought:4 kg trim:0 cooked:4.2 kg
+press Nothing was
+/mine pans name:blue pan weight:14.2 oz
+/weigh cut:packer bought:14 lb trim:3 lb pan:blue pan
+/weigh cooked:9 lb scraps:1 lb pan:blue pan
+press Under each
+press Another piece
+select Choose: 1
+/weigh cut:packer bought:about 14.5 lb
+/weigh cut:dragon bought:14 lb
+/weigh cut:packer
+/weigh cut:packer bought:14 stone
+press Fix it
+/weigh cut:packer bought:14 lb trim:14 lb
+/weigh cut:packer bought:14 lb cooked:8 lb scraps:9 lb
+/weigh cut:packer bought:14 lb date:7/4
+press Jul 4
+/weigh cut:packer bought:14 lb date:tomorrow
+/weigh cut:packer bought:2 Pfund
+/weigh cut:packer bought:2 lb 17 oz
+/weigh cut:packer bought:14 lb style:lovely
+/weigh cut:turkey bought:14 lb style:thin
+/weigh cut:packer bought:14 lb pieces:0
+/weigh cut:packer bought:14 lb wrap:silk
+/weigh piece:999 trim:1 lb
+/weigh quiet:yes
+@bo /weigh cooked:8 lb
+@bo /weigh piece:1 cooked:8 lb
+@bo /weigh cut:packer bought:12 lb trim:2 lb grade:select
+@bo /weigh cooked:6 lb served:5 lb
+/average
+/average cut:packer
+/average cut:packer measure:cooking
+/average cut:butt measure:cooking
+/average cut:tri-tip measure:carving
+/average measure:plate
+/average measure:lovely
+press Fix it
+/mine units
+/mine units units:kg
+/mine units units:stone
+press Fix it
+/mine pans
+/mine pans name:blue pan
+press Fix it
+/mine pans weight:1 lb
+/mine pans remove:blue pan
+/mine pans remove:blue pan
+/mine habits label:ounces scale:decimal price-unit:kg
+/mine habits label:lovely
+press Fix it
+/help
+/help topic:weights
+/help topic:prices
+/help topic:figures
+/help topic:safety
+/help topic:privacy
+/help topic:lovely
+press Fix it
+complete /weigh cut:
+complete /weigh cut:packer grade:
+complete /weigh cut:packer style:`;
+
+/** Labels of this language stand in brackets, which a press must name as well. */
+const inBrackets = (line: string): string =>
+  line.replace(/^(press|select) (.*)$/, (_, verb, rest) =>
+    verb === 'press' ? `press ⟦${rest}` : `select ⟦${rest.replace(': ', ': ⟦')}`,
+  );
+
+describe('in a pseudo-language', () => {
+  test('brackets are told from what stands outside', () => {
+    expect(outsideBrackets('⟦a ⟦b⟧ c⟧, 2 lb; ⟦d⟧.')).toBe(', 2 lb; .');
+    expect(hardWired([['answer', '⟦a⟧ and more']])).toEqual(['answer: ⟦a⟧ and more']);
+    expect(hardWired([['answer', '⟦a⟧; 17.4 %, $6.04, 2 lb 9.4 oz']])).toEqual([]);
+  });
+
+  test('everything that a member reads stands in brackets', async () => {
+    const { stage } = await rehearse({ languages: { en: pseudo } });
+    const found: string[] = [];
+    let read = 0;
+    for (const line of SCRIPT.trim().split('\n')) {
+      const outcome = await play(stage, inBrackets(line));
+      const texts =
+        outcome.kind === 'choices'
+          ? outcome.choices.map(({ label }): [string, string] => ['completion', label])
+          : outcome.kind !== 'answer'
+            ? []
+            : outcome.answer.kind === 'form'
+              ? formTexts(outcome.answer.form)
+              : textsOf(outcome.answer.reply);
+      read += texts.length;
+      found.push(...hardWired(texts).map((text) => `${line} -> ${text}`));
+    }
+    expect(found).toEqual([]);
+    expect(read).toBeGreaterThan(1000);
+  });
+});

@@ -1,0 +1,66 @@
+/** The bot as a host runs it: `src/main.ts` in a process of its own, which can be killed. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { fileURLToPath } from 'node:url';
+
+const MAIN = fileURLToPath(new URL('../../src/main.ts', import.meta.url));
+/** By its address: the process runs in a folder where nothing is installed. */
+const TSX = import.meta.resolve('tsx');
+
+export interface BotProcess {
+  /** Sends the signal and resolves once the process is gone. */
+  kill(signal: NodeJS.Signals): Promise<Ended>;
+  /** Resolves when it is logged in and answers; throws with what it said where it ends before. */
+  ready: Promise<void>;
+  ended: Promise<Ended>;
+}
+
+export interface Ended {
+  code: number | null;
+  signal: NodeJS.Signals | null;
+  /** What a host reads: the log, and what was complained of. */
+  output: string;
+  errors: string;
+}
+
+/** Starts it in `folder`, so that no `.env` of ours is read, with nothing set but what `environment` says. */
+export function startProcess(folder: string, environment: Readonly<Record<string, string>>): BotProcess {
+  const child = spawn(process.execPath, ['--import', TSX, MAIN], {
+    cwd: folder,
+    env: { PATH: process.env.PATH ?? '', ...environment },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const said = { output: '', errors: '' };
+  child.stdout.on('data', (text) => {
+    said.output += text;
+  });
+  child.stderr.on('data', (text) => {
+    said.errors += text;
+  });
+  const ended = once(child, 'close').then(
+    ([code, signal]): Ended => ({ code, signal, output: said.output, errors: said.errors }),
+  );
+  const ready = until(child, ended, () => said.output.includes('"msg":"ready as'));
+  // Who does not wait for it does not want to hear of it either.
+  ready.catch(() => {});
+  return {
+    ended,
+    ready,
+    kill: (signal) => {
+      child.kill(signal);
+      return ended;
+    },
+  };
+}
+
+async function until(child: ChildProcess, ended: Promise<Ended>, holds: () => boolean): Promise<void> {
+  const heard = new Promise<void>((resolve) => {
+    child.stdout?.on('data', () => {
+      if (holds()) resolve();
+    });
+  });
+  const early = ended.then(({ output, errors }) => {
+    if (!holds()) throw new Error(`the bot ended before it was ready:\n${output}${errors}`);
+  });
+  await Promise.race([heard, early]);
+}
