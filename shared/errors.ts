@@ -25,6 +25,8 @@ export interface Problems {
   'nothing-to-take-back': { option: string };
   /** `near`: cuts whose names start alike; may be none. */
   'cut-unknown': { read: string; near: readonly CutKey[] };
+  /** Meat that lost its water before it was weighed. */
+  'dry-aged': { read: string };
   'cut-missing': { bought: string };
   'bought-missing': { cut: CutKey };
   'nothing-told': Record<never, never>;

@@ -1,7 +1,7 @@
 /** `/piece show`: one piece, and its place in the club. */
 import { type Command, command } from '../../shared/chat/command.ts';
 import { wholeGroup } from '../../shared/club/group.ts';
-import type { Piece } from '../../shared/club/piece.ts';
+import { isInjected, type Piece } from '../../shared/club/piece.ts';
 import { placeOf } from '../../shared/club/place.ts';
 import type { ClubStore, Columns } from '../../shared/club/store.ts';
 import { measureReached } from '../../shared/replies/piece-line.ts';
@@ -38,7 +38,7 @@ export const pieceShow: Command = command({
 /** The last measure that it has come to and others have too; what came off where there is none. */
 async function comparison(store: ClubStore, piece: Piece): Promise<{ measure: Measure; columns: Columns }> {
   const reached = measureReached(piece);
-  const columns = await store.columns(piece.cut, reached);
+  const columns = await store.columns(piece.cut, reached, isInjected(piece) && reached !== 'trim');
   return columns.count > 1 || reached === 'trim'
     ? { measure: reached, columns }
     : { measure: 'trim', columns: await store.columns(piece.cut, 'trim') };

@@ -3,7 +3,7 @@ import type { Context } from '../../shared/chat/command.ts';
 import { DRAFT_MILLISECONDS } from '../../shared/chat/draft.ts';
 import type { Reply } from '../../shared/chat/reply.ts';
 import { wholeGroup } from '../../shared/club/group.ts';
-import type { NewPiece, Piece, PieceChange } from '../../shared/club/piece.ts';
+import { isInjected, type NewPiece, type Piece, type PieceChange } from '../../shared/club/piece.ts';
 import type { Draft } from '../../shared/club/store.ts';
 import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
 import { dayAt } from '../../shared/measure/day.ts';
@@ -134,6 +134,7 @@ const blank = (id: string, member: string, postedAt: number, cut: CutKey) => ({
   wrap: null,
   shop: null,
   note: null,
+  pumped: false,
   approximate: false,
   typed: {},
 });
@@ -214,7 +215,7 @@ export async function card(
   { told, added, fresh, others }: { told: readonly Told[]; added: boolean; fresh: boolean; others: boolean },
 ): Promise<Reply> {
   const measure = measureReached(piece);
-  const columns = await store.columns(piece.cut, measure);
+  const columns = await store.columns(piece.cut, measure, isInjected(piece) && measure !== 'trim');
   const beside = wholeGroup(columns, measure, piece.cut);
   const shops = piece.shop === null ? await store.shops() : [];
   return weighed({ piece, club, beside, told, added, fresh, others, shops, doubts, interaction: id }, say);

@@ -31,6 +31,7 @@ export const weighOptions = {
   pieces: count(1, 99),
   bagged: weight(),
   added: weight(),
+  pumped: yesNo(),
   saved: saved(),
   wrap: choice(['none', 'paper', 'foil', 'boat']),
   shop: shop(),

@@ -6,6 +6,7 @@ import { isEstimate } from '../../shared/measure/terms.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
 import type { Told } from '../../shared/replies/weighed.ts';
 import { cutOf } from '../../shared/trade/cuts.ts';
+import { gradeOfSpecies } from '../../shared/trade/grades.ts';
 import type { CutKey, StyleKey } from '../../shared/trade/keys.ts';
 import { readStyle } from '../../shared/trade/styles.ts';
 import { WEIGHT_NAMES, type WeightName } from '../../shared/yield/piece.ts';
@@ -29,9 +30,12 @@ export function changeTold(given: WeighGiven, typed: Typed, before: Piece | null
   for (const name of KEPT_AS_TOLD) {
     if (given[name] !== undefined) Object.assign(change, { [name]: given[name] });
   }
+  // A name that several animals' grades share means this animal's.
+  if (given.grade) change.grade = gradeOfSpecies(given.grade, cutOf(cut).species);
   if (given.price !== undefined) change.price = given.price;
   if (given.saved !== undefined) change.saved = given.saved ?? [];
   if (given.pieces !== undefined) change.pieces = given.pieces ?? 1;
+  if (given.pumped !== undefined) change.pumped = given.pumped ?? false;
   if (given.date) change.day = given.date;
   if (given.style !== undefined) change.style = given.style === null ? null : styleOf(given.style, cut);
   if (before !== null && cut !== before.cut) change.cut = cut;

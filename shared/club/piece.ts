@@ -19,6 +19,8 @@ export interface Piece extends Weighed {
   wrap: Wrap | null;
   shop: string | null;
   note: string | null;
+  /** Its label says that it was injected or pumped before it was sold. */
+  pumped: boolean;
   /** Some weight was an estimate: counts in averages, not in boards, debates or predictions. */
   approximate: boolean;
   /** The texts as typed, by option. */
@@ -31,6 +33,10 @@ export interface Piece extends Weighed {
   /** How often it was corrected or added to. */
   revision: number;
 }
+
+/** Meat that took up brine keeps another share of its weight in the heat: a group of its own. */
+export const isInjected = ({ pumped, added }: Pick<Piece, 'pumped' | 'added'>): boolean =>
+  pumped || (added !== null && added > 0);
 
 /** A piece about to be kept: the store gives it its `seq`. */
 export type NewPiece = Omit<Piece, 'seq' | 'revision' | 'confirmedAt' | 'setAsideAt' | 'setAsideWhy'>;

@@ -146,8 +146,11 @@ export interface ClubStore {
   open(member: string): Promise<Piece[]>;
   /** A member's newest pieces, at most `limit`. */
   newest(member: string, limit: number): Promise<Piece[]>;
-  /** Rows that have `measure`, in posting order, of one cut or (null) of all. Removed and set-aside pieces are left out. */
-  columns(cut: CutKey | null, measure: Measure): Promise<Columns>;
+  /**
+   * Rows that have `measure`, in posting order, of one cut or (null) of all. Removed and set-aside pieces are left out.
+   * From the heat on, injected and pumped pieces are a group of their own: they are the rows of `injected` alone.
+   */
+  columns(cut: CutKey | null, measure: Measure, injected?: boolean): Promise<Columns>;
   /** The shops the club named, most used first, at most 100. */
   shops(): Promise<string[]>;
 

@@ -58,7 +58,7 @@ export const shareAt = ({ min, max }: Axis, pixels: number): number =>
   Math.round((min + (pixels / INNER_WIDTH) * (max - min)) * 1e5) / 1e5;
 
 /** What an average letter takes of its size, generously. */
-const LETTER = 0.6;
+const LETTER = 0.5;
 
 /** A text over or under a share, as far as it stays within the margins; else at the margin. */
 export function centred(axis: Axis, share: number, text: string, size: number): Pick<Note, 'x' | 'align'> {

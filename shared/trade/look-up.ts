@@ -51,6 +51,7 @@ const FORGIVING = firstOf(
  * @example readCut('Boston butts', 'cut') // 'pork/butt'
  */
 export function readCut(text: string, option: string): CutKey {
+  if (DRY_AGED.test(text)) throw new MemberError('dry-aged', { read: text });
   const [only, ...others] = cutsNamed(text);
   if (only === undefined) throw new MemberError('cut-unknown', { read: text, near: cutsNear(text) });
   if (others.length === 0) return only.key;
@@ -119,6 +120,9 @@ function soldAs(words: readonly string[]): (cut: Cut) => boolean {
   const boneless = words.includes('boneless');
   return ({ bone }) => !(boneIn && bone === 'out') && !(boneless && bone === 'in');
 }
+
+/** What dried for weeks before it was bought has lost its water already: no figure of fresh meat fits it. */
+const DRY_AGED = /\bdry[\s-]*aged?\b/i;
 
 /** Cuts to name when none was found: those whose names have most of its words, then those that start alike. */
 function cutsNear(text: string): readonly CutKey[] {

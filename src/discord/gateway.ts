@@ -64,18 +64,19 @@ export async function connect(options: ConnectOptions): Promise<Connection> {
   const clubs = watchClubs(client, options);
   const drawing = { draw, log, withinMs: options.drawWithinMs ?? DRAW_WITHIN_MS };
   const edit: Connection['edit'] = (card, reply) => editCard(client, card, reply, drawing);
-  const onTheirWay = new Set<Promise<void>>();
+  const onTheirWay = new Map<string, Promise<void>>();
   let closing = false;
 
   client.on(Events.InteractionCreate, (interaction) => {
-    if (closing) return;
-    const work = take(interaction, options, edit).finally(() => onTheirWay.delete(work));
-    onTheirWay.add(work);
+    // A second delivery at the same time would race the first, and may win with "that is kept already".
+    if (closing || onTheirWay.has(interaction.id)) return;
+    const work = take(interaction, options, edit).finally(() => onTheirWay.delete(interaction.id));
+    onTheirWay.set(interaction.id, work);
   });
 
   const close = async (): Promise<void> => {
     closing = true;
-    const finished = Promise.all(onTheirWay).then(() => clubs.noted());
+    const finished = Promise.all(onTheirWay.values()).then(() => clubs.noted());
     await Promise.race([finished, wait(options.closeWithinMs ?? CLOSE_WITHIN_MS, undefined, { ref: false })]);
     await client.destroy();
   };

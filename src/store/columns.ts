@@ -25,23 +25,24 @@ export function columns(db: Database, versions: CutVersions) {
   const recent = recentColumns();
 
   return (club: string): Pick<ClubStore, 'columns'> => ({
-    columns: (cut, measure) =>
+    columns: (cut, measure, injected = false) =>
       readTogether(db, () => {
         const version = versions.read(club, cut);
-        return recent(club, cut, measure, version, () => {
+        return recent([club, cut, measure, injected], version, () => {
           const { ofAll, ofCut } = statements[measure];
           const rows = cut === null ? ofAll.get({ club }) : ofCut.get({ club, cut });
           if (rows === undefined) throw new Error('an aggregate without a row');
-          return arrange(rows, measure, version);
+          return arrange(rows, measure, injected, version);
         });
       }),
   });
 }
 
 /** The rows that have the measure, by their place in `rows`. */
-function choose(rows: Rows, measure: Measure) {
+function choose(rows: Rows, measure: Measure, injected: boolean) {
   const chosen: { places: number[]; base: number[]; loss: number[] } = { places: [], base: [], loss: [] };
   rows.bought.forEach((bought, at) => {
+    if (isApart(measure, rows.injected[at] === 1) !== injected) return;
     const found = lossOf(measure, {
       pieces: rows.pieces[at] ?? 1,
       bought,
@@ -63,8 +64,11 @@ function choose(rows: Rows, measure: Measure) {
   return chosen;
 }
 
-function arrange(rows: Rows, measure: Measure, version: number): Columns {
-  const { places, base, loss } = choose(rows, measure);
+/** What came off raw is told before any brine matters. */
+const isApart = (measure: Measure, injected: boolean): boolean => injected && measure !== 'trim';
+
+function arrange(rows: Rows, measure: Measure, injected: boolean, version: number): Columns {
+  const { places, base, loss } = choose(rows, measure, injected);
   const count = places.length;
   const factor = (texts: readonly Text[]) => codeTexts(texts, places);
   return {

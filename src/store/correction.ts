@@ -106,5 +106,6 @@ const tombstone = {
   saved: [],
   typed: {},
   approximate: false,
+  pumped: false,
   revision: 0,
 };

@@ -9,9 +9,7 @@ const MOST_ROWS = 500_000;
 
 /** What is kept for this version, or else what `make` makes of it. */
 export type Recent = (
-  club: string,
-  cut: CutKey | null,
-  measure: Measure,
+  asked: readonly [club: string, cut: CutKey | null, measure: Measure, injected: boolean],
   version: number,
   make: () => Columns,
 ) => Columns;
@@ -25,8 +23,8 @@ export function recentColumns(mostEntries = MOST_ENTRIES, mostRows = MOST_ROWS):
     kept.delete(key);
   };
 
-  return (club, cut, measure, version, make) => {
-    const key = JSON.stringify([club, cut, measure]);
+  return (asked, version, make) => {
+    const key = JSON.stringify(asked);
     const before = kept.get(key);
     const columns = before?.version === version ? before : make();
     // Set anew in any case: a Map keeps the order of setting, so its first key is the one unused for longest.

@@ -128,6 +128,7 @@ export const piece = sqliteTable(
     priceBasis: text('price_basis', { enum: PRICE_BASES }),
     priceCurrency: text('price_currency').$type<Currency>(),
     priceText: text('price_text'),
+    pumped: integer('pumped', { mode: 'boolean' }).notNull(),
     approximate: integer('approximate', { mode: 'boolean' }).notNull(),
     typed: json('typed', textsShape).notNull(),
     confirmedAt: integer('confirmed_at'),
@@ -150,7 +151,7 @@ export const piece = sqliteTable(
     ),
     holds(
       'piece_removed',
-      `removed_at is null or (saved = '[]' and typed = '{}' and approximate = 0 and revision = 0 and
+      `removed_at is null or (saved = '[]' and typed = '{}' and approximate = 0 and pumped = 0 and revision = 0 and
        coalesce(member_id, posted_at, day, cut, grade, style, bone, wrap, shop, note, pieces, bought_ng, bagged_ng,
        trim_ng, left_ng, added_ng, cooked_ng, scraps_ng, served_ng, price_amount, confirmed_at, set_aside_at,
        set_aside_why) is null)`,

@@ -7,7 +7,7 @@ describe('averages of a cut', () => {
     const { play } = await rehearse();
     const said = await play('/average cut:packer');
     expect(said.text).toContain('Nothing to average yet for whole packer brisket');
-    expect(said.figures).toEqual({ measure: 'trim', groups: [] });
+    expect(said.figures).toEqual({ measure: 'trim', groups: [], injected: null });
     expect((await play('/average measure:plate')).text).toContain('Nothing to average yet: it needs');
   });
 

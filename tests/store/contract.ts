@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Member } from '../../shared/club/member.ts';
 import type { Piece } from '../../shared/club/piece.ts';
+import { isInjected } from '../../shared/club/piece.ts';
 import type { ClubStore, Draft, Store } from '../../shared/club/store.ts';
 import { NANOGRAMS, type Nanograms } from '../../shared/measure/units.ts';
 import type { CutKey, GradeKey } from '../../shared/trade/keys.ts';
@@ -394,31 +395,36 @@ async function compare(club: ClubStore, last: number): Promise<void> {
   const shown = all.filter((piece) => piece !== null).filter(({ setAsideAt }) => setAsideAt === null);
   for (const cut of [BRISKET, BUTT, null] as (CutKey | null)[]) {
     for (const measure of MEASURES) {
-      const columns = await club.columns(cut, measure);
-      const expected = shown.flatMap((piece) => {
-        const loss = cut === null || piece.cut === cut ? lossOf(measure, piece) : null;
-        return loss === null ? [] : [rowOf(piece, loss.base, loss.loss)];
-      });
-      const text = (factor: { codes: Int32Array; values: string[] }, at: number) =>
-        factor.codes[at] === -1 ? null : factor.values[factor.codes[at] ?? Number.NaN];
-      const found = Array.from({ length: columns.count }, (_, at) => ({
-        seq: columns.seq[at],
-        base: columns.base[at],
-        loss: columns.loss[at],
-        pieces: columns.pieces[at],
-        approximate: columns.approximate[at],
-        confirmed: columns.confirmed[at],
-        member: text(columns.member, at),
-        cut: text(columns.cut, at),
-        grade: text(columns.grade, at),
-        style: text(columns.style, at),
-        bone: text(columns.bone, at),
-        shop: text(columns.shop, at),
-        wrap: text(columns.wrap, at),
-        month: text(columns.month, at),
-      }));
-      expect(found).toEqual(expected);
-      expect(columns.month.codes).toHaveLength(columns.count);
+      for (const injected of [false, true]) {
+        const columns = await club.columns(cut, measure, injected);
+        const expected = shown.flatMap((piece) => {
+          // Injected pieces are apart, but not before the heat.
+          const here =
+            (cut === null || piece.cut === cut) && (measure === 'trim' || isInjected(piece) === injected);
+          const loss = here && !(measure === 'trim' && injected) ? lossOf(measure, piece) : null;
+          return loss === null ? [] : [rowOf(piece, loss.base, loss.loss)];
+        });
+        const text = (factor: { codes: Int32Array; values: string[] }, at: number) =>
+          factor.codes[at] === -1 ? null : factor.values[factor.codes[at] ?? Number.NaN];
+        const found = Array.from({ length: columns.count }, (_, at) => ({
+          seq: columns.seq[at],
+          base: columns.base[at],
+          loss: columns.loss[at],
+          pieces: columns.pieces[at],
+          approximate: columns.approximate[at],
+          confirmed: columns.confirmed[at],
+          member: text(columns.member, at),
+          cut: text(columns.cut, at),
+          grade: text(columns.grade, at),
+          style: text(columns.style, at),
+          bone: text(columns.bone, at),
+          shop: text(columns.shop, at),
+          wrap: text(columns.wrap, at),
+          month: text(columns.month, at),
+        }));
+        expect(found).toEqual(expected);
+        expect(columns.month.codes).toHaveLength(columns.count);
+      }
     }
   }
 }

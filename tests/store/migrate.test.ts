@@ -236,7 +236,7 @@ describe('what a file holds', () => {
     });
     const row = inside((client) => client.prepare('select * from piece').get()) as Record<string, unknown>;
     const told = Object.fromEntries(Object.entries(row).filter(([, value]) => value !== null));
-    const empty = { saved: '[]', typed: '{}', approximate: 0, revision: 0 };
+    const empty = { saved: '[]', typed: '{}', pumped: 0, approximate: 0, revision: 0 };
     expect(told).toEqual({ club_id: 'a', id: '1', seq: 1, removed_at: NOON + 5, ...empty });
     expect(inside((client) => client.prepare('select count(*) from correction').pluck().get())).toBe(0);
     expect(readFileSync(databaseFile(url)).includes('unforgettable')).toBe(false);

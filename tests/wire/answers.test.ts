@@ -4,7 +4,7 @@ import type { Coming, Desk } from '../../shared/chat/request.ts';
 import { MemberError } from '../../shared/errors.ts';
 import type { ConnectOptions } from '../../src/discord/gateway.ts';
 import type { PostedCard } from '../../src/discord/post.ts';
-import { type Bot, button, DEFER_AFTER_MS, LATE_MS, openBot, PNG, picture, says } from './bot.ts';
+import { type Bot, button, DEFER_AFTER_MS, isDone, LATE_MS, openBot, PNG, picture, says } from './bot.ts';
 import { type Club, type Member, openStandIn, type StandIn } from './stand-in.ts';
 
 let platform: StandIn;
@@ -344,23 +344,24 @@ describe('what goes wrong', () => {
   test('the same interaction twice is answered once', async () => {
     const { log, requests } = await serve(() => says({ answer: 'Once.' }));
     const said = await ines.types('/weigh', {}, { twice: true });
+    // The second came while the first was on its way; a later one the platform refuses.
+    expect([said.steps, requests.length]).toEqual([['reply'], 1]);
+    await isDone(log, said);
+    said.again();
     await expect.poll(() => said.steps).toEqual(['reply', 'refused 40060']);
     expect(requests.map(({ id }) => id)).toEqual([said.id, said.id]);
     expect(club.messages().map(({ text }) => text)).toEqual(['**Once.**']);
-    said.again();
-    await expect.poll(() => said.steps).toHaveLength(3);
     await bot?.close();
     expect(log.lines.filter(({ level }) => level !== 'info').map(({ facts }) => facts.code)).toEqual([
-      40_060, 40_060,
+      40_060,
     ]);
   });
 
   test('twice and late, it is answered once too', async () => {
     await serve(() => says({ answer: 'Once.', afterMs: LATE_MS }));
     const said = await ines.types('/weigh', {}, { twice: true });
-    expect(said.steps).toEqual(['wait', 'refused 40060', 'edit']);
     await bot?.close();
-    expect(said.steps).toHaveLength(3);
+    expect(said.steps).toEqual(['wait', 'edit']);
   });
 
   test('an answer after the platform gave up is not tried again', async () => {

@@ -1,5 +1,6 @@
 /** A bot on the stand-in with a small desk of the test's own. */
 import { setTimeout as wait } from 'node:timers/promises';
+import { vi } from 'vitest';
 import type { Action, Reply } from '../../shared/chat/reply.ts';
 import type { Answer, Audience, Coming, Desk, Request } from '../../shared/chat/request.ts';
 import { shows } from '../../shared/measure/show.ts';
@@ -111,6 +112,16 @@ export function openLog(): Log & {
     void lines.push({ level, facts: { ...facts }, text });
   return { lines, info: write('info'), warn: write('warn'), error: write('error') };
 }
+
+/** Resolves when the bot is done with an interaction, its last words included. */
+export const isDone = (log: ReturnType<typeof openLog>, { id }: { id: string }): Promise<void> =>
+  vi.waitFor(
+    () => {
+      const done = log.lines.some(({ facts, text }) => text === 'answered' && facts.interaction === id);
+      if (!done) throw new Error(`the bot is not done with ${id}`);
+    },
+    { timeout: 10_000, interval: 5 },
+  );
 
 export interface Bot extends Connection {
   log: ReturnType<typeof openLog>;

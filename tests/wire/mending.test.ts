@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { isDone } from './bot.ts';
 import { type ClubBot, DAY, openClubBot } from './club-bot.ts';
 import type { Member } from './stand-in.ts';
 
@@ -121,6 +122,8 @@ describe('Fix it on a piece that is kept', () => {
     const { message } = await ines.types('/weigh', PACKER);
     const { form } = await ines.presses(message, 'Fix it');
     const sent = await ines.submits(form, { 'Came off': '3 lb' }, { twice: true });
+    await isDone(at.log, sent);
+    sent.again();
     await expect.poll(() => sent.steps).toEqual(['reply', 'refused 40060']);
     expect((await piece(1))?.revision).toBe(1);
   });

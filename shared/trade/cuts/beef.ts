@@ -202,7 +202,7 @@ export const BEEF: readonly CutRow[] = [
     names:
       'whole tenderloin, tenderloin, fillet of beef, beef fillet, filet mignon roast, chateaubriand, psmo, side muscle on tenderloin, eye fillet, filet mignon, 189, 190, 190a',
     animal: 'beef',
-    imps: ['189A', 'memory'],
+    imps: ['189A', 'published'],
     bone: 'out',
     raw: ['silverskin', 'fat'],
     pounds: [3.5, 9],

@@ -1,4 +1,4 @@
-/** Game, wild and farmed. Nobody numbers its cuts. */
+/** Game with four legs, wild and farmed. Nobody numbers its cuts. */
 import type { CutRow } from '../cut.ts';
 
 export const GAME: readonly CutRow[] = [
@@ -115,14 +115,5 @@ export const GAME: readonly CutRow[] = [
     bone: 'in',
     raw: ['giblets', 'silverskin'],
     pounds: [1.5, 6],
-  },
-  {
-    key: 'pheasant',
-    name: 'Pheasant',
-    names: 'whole pheasant, brace of pheasants, cock pheasant, hen pheasant',
-    animal: 'pheasant',
-    bone: 'in',
-    raw: ['giblets', 'skin'],
-    pounds: [1, 4],
   },
 ];

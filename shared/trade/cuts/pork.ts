@@ -80,7 +80,7 @@ export const PORK: readonly CutRow[] = [
     names:
       'back ribs, baby backs, baby back ribs, loin ribs, loin back ribs, bbr, pork loin ribs, canadian back ribs, pork baby backs',
     animal: 'pork',
-    imps: ['422', 'memory'],
+    imps: ['422', 'published'],
     bone: 'in',
     styles: 'ribs',
     raw: ['membrane', 'fat'],
@@ -102,7 +102,7 @@ export const PORK: readonly CutRow[] = [
     name: 'Country-style ribs',
     names: 'country ribs, country style spareribs, csr, country-style pork ribs',
     animal: 'pork',
-    imps: ['423', 'memory'],
+    imps: ['423', 'published'],
     bone: 'both',
     raw: ['fat'],
     pounds: [1.5, 7],

@@ -1,4 +1,4 @@
-/** Poultry. What is sold by the pack is told by the pack. */
+/** Poultry and game birds. What is sold by the pack is told by the pack. */
 import type { CutRow } from '../cut.ts';
 
 export const POULTRY: readonly CutRow[] = [
@@ -159,6 +159,15 @@ export const POULTRY: readonly CutRow[] = [
     bone: 'in',
     raw: ['giblets'],
     pounds: [1.75, 4],
+  },
+  {
+    key: 'pheasant',
+    name: 'Pheasant',
+    names: 'whole pheasant, brace of pheasants, cock pheasant, hen pheasant',
+    animal: 'pheasant',
+    bone: 'in',
+    raw: ['giblets'],
+    pounds: [1, 4],
   },
   {
     key: 'cornish-hen',

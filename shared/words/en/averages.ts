@@ -55,6 +55,8 @@ export const averages = (show: Show) => ({
   oneMember: () => "One member's pieces only, so far.",
   gained: ({ count }: { count: number }) =>
     `${pieces(show, count)} gained weight and ${count === 1 ? 'is' : 'are'} left out here.`,
+  injected: ({ share, count, members }: { share: number; count: number; members: number }) =>
+    `Injected or pumped: ${show.share(share)} (${pieces(show, count)}, ${people(show, members)}), a group of its own.`,
   none: ({ measure, cut }: { measure: Measure; cut: CutKey | null }) =>
     `Nothing to average yet${cut === null ? '' : ` for ${inside(cut)}`}: ${NEEDED[measure]}`,
   head: {

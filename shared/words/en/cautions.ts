@@ -27,7 +27,7 @@ export const cautions = (show: Show): Record<CautionCode, () => string> => {
     rendering: () =>
       'Rendering fat: stay with it, lid at hand. If it burns: lid on, heat off, leave it covered until cool; never water.',
     inside: () =>
-      `Inside: whole beef, pork, lamb, goat, veal ${degrees(show, whole)} and ${whole.restMinutes} minutes rest; ground meat and game ${degrees(show, leastInside('beef', true))}; poultry ${degrees(show, leastInside('poultry', false))}.`,
+      `Inside: whole beef, pork, lamb, goat, veal ${degrees(show, whole)} and ${whole.restMinutes} minutes rest; ground meat and game ${degrees(show, leastInside('beef', true))}; poultry and game birds ${degrees(show, leastInside('poultry', false))}.`,
     holding: () => `Held hot: ${degrees(show, DANGER_ZONE.to)} or more.`,
     cooling: () =>
       `Cooling: from ${degrees(show, COOLING.from)} to ${degrees(show, COOLING.by)} within ${COOLING.hours} hours, to ${degrees(show, COOLING.to)} within ${COOLING.hoursInAll} in all.`,

@@ -18,6 +18,7 @@ export const commands = () => ({
       pieces: () => 'How many pieces were bought and weighed together (1)',
       bagged: () => 'Out of its bag, patted dry: the juice is then told apart',
       added: () => 'Injection or brine that it took up',
+      pumped: () => 'Whether its label says that it was injected or pumped: a group of its own',
       saved: () => 'Trimmings you kept: tallow 1 lb 2 oz @3, grind 12 oz',
       wrap: () => 'What it was wrapped in',
       shop: () => 'Where it was bought',

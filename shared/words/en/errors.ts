@@ -96,6 +96,8 @@ export const errors = (show: Show): { [Code in keyof Problems]: (values: Problem
     near.length === 0
       ? `I know no cut called ${quote(read)}. Start typing it after \`cut:\` and choose from the list.`
       : `I know no cut called ${quote(read)}. Near it: ${near.map((key) => quote(cutOf(key).name)).join(', ')}.`,
+  'dry-aged': ({ read }) =>
+    `${quote(read)}: dry-aged meat lost its water before it was sold, and its crust comes off too, so it fits beside no fresh piece. I keep no figures of it yet.`,
   'cut-missing': ({ bought }) =>
     `${quoteOption('bought', bought)}: of what? Add the cut, like \`cut:packer\` or \`cut:Boston butt\`.`,
   'bought-missing': ({ cut }) =>

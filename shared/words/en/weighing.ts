@@ -3,12 +3,12 @@ import type { CalendarDay } from '../../measure/day.ts';
 import type { Money, Price } from '../../measure/money.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
+import type { Species } from '../../trade/cut.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import type { WeightName } from '../../yield/piece.ts';
 import { quote } from '../quote.ts';
-import { cautions } from './cautions.ts';
 import { people, pieces } from './counts.ts';
 import { AVERAGE_PIECE } from './measures.ts';
 import { inside } from './names.ts';
@@ -72,7 +72,8 @@ export const weighing = (show: Show) => {
     shop: ({ shop }: { shop: string }) => quote(shop),
     lot: ({ count }: { count: number }) => `${show.count(count)} together`,
     approximate: () => 'an estimate: it counts in averages, not in boards or debates',
-    rawTrimmings: cautions(show)['raw-trimmings'],
+    anothersGrade: ({ species }: { species: Species }) =>
+      `That is a grade of ${species}; it is kept as you told it.`,
     again: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept already: nothing was added twice.`,
     doubt: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept. One thing I left out:`,
 

@@ -141,7 +141,7 @@ const TYPED: Readonly<Record<string, string>> = {
   'game/bison-ribs': 'bison short ribs | bison ribs',
   'game/elk-roast': 'elk | elk roast',
   'game/rabbit': 'rabbit | whole rabbit',
-  'game/pheasant': 'pheasant | whole pheasant',
+  'poultry/pheasant': 'pheasant | whole pheasant',
 };
 const ROWS = Object.entries(TYPED).flatMap(([key, texts]) =>
   texts.split(' | ').map((text) => [text, key] as const),

@@ -30,10 +30,6 @@ describe.each(FORMS)('in $units', (form) => {
     for (const { code } of CAUTIONS) expect(text.split(say.cautions[code]())).toHaveLength(2);
     expect(answer()).toContain('local rules');
   });
-
-  test('the line under saved trimmings is the same', () => {
-    expect(say.weighing.rawTrimmings()).toBe(say.cautions['raw-trimmings']());
-  });
 });
 
 test('the reader’s own scale stands first', () => {

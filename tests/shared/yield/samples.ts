@@ -66,7 +66,8 @@ export const possiblePieces: fc.Arbitrary<Weighed> = fc
       bagged: fc.constant(bagged as Nanograms),
       trim: told.asLeft ? fc.constant(null) : weight(trim),
       left: told.asLeft ? weight(left) : fc.constant(null),
-      added: weight(added),
+      // Told always: without it what came off the heat could be more than went in.
+      added: fc.constant(added as Nanograms),
       cooked: weight(cooked),
       scraps: told.asServed ? fc.constant(null) : weight(scraps),
       served: told.asServed ? weight(cooked - scraps) : fc.constant(null),
