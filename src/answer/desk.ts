@@ -212,7 +212,8 @@ function context({ request, store, club, member }: Room, { id, say }: { id: stri
 /** The reply with what goes with it: the first time's card, and a question about an extra that was left out. */
 async function replied(room: Room, task: Task, reply: Reply, line: Line): Promise<Answer> {
   const { store, club, request, say } = room;
-  const first = club.welcomedAt === null && (await store.welcome(request.now));
+  // The hello is for everyone: an answer to one member alone does not use it up.
+  const first = task.audience === 'club' && club.welcomedAt === null && (await store.welcome(request.now));
   const told = task.mends ? reply.piece : reply.alsoChanged;
   const reposts = told === undefined ? null : await repost(room, task.command, told);
   const question = line.held === null ? null : await askAside(room, line.held, reply);

@@ -12,11 +12,11 @@ const OUT = 'out';
 const SCRIPT = new URL('../rehearsal/two-weekends.txt', import.meta.url);
 const PIECES = 150;
 /** A picture to each message would make a page of 300: one in so many is enough to see how they go. */
-const PICTURE_EVERY = 12;
+const PICTURE_EVERY = 14;
 
 const SCENE = {
   database: ':memory:',
-  club: 'backyard-nine',
+  club: 'backyard',
   as: 'ines',
   seed: 1,
   json: false,
@@ -48,12 +48,12 @@ async function season(): Promise<void> {
   const entries: Entry[] = [];
   const lines = seasonLines(PIECES, 1);
   for (const [index, line] of lines.entries()) {
-    const drawn = index % PICTURE_EVERY === 3 || index > lines.length - 8;
+    const drawn = index % PICTURE_EVERY === 4 || index > lines.length - 8;
     const said = await rehearsal.say(line, drawn);
     if (line.startsWith('#')) entries.push({ line, as: '', outcome: null, picture: null });
     else if (said !== null && said.outcome?.kind !== 'scene') entries.push({ line, ...said });
   }
   await rehearsal.close();
   const about = `${PIECES} pieces of 8 cuts by 10 members, in pounds and in kilos. The club, its members and every number are made up.`;
-  await writeFile(join(OUT, 'season.html'), pageOf("The Backyard Nine's season", about, entries, OUT));
+  await writeFile(join(OUT, 'season.html'), pageOf("The Backyard Club's season", about, entries, OUT));
 }

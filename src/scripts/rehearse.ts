@@ -9,6 +9,12 @@ const USAGE = `npm run -s rehearse -- [FILE] [--database URL] [--club ID] [--as 
                               [--locale TAG] [--json] [--strict] [--pictures DIR]
 Without a file, lines come from standard input or a prompt: /weigh cut:packer bought:14.83 lb trim:2 lb 9.4 oz`;
 
+// Whoever reads the output may stop early, as `head` does.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
 const { values, positionals } = readArguments();
 if (values.help) {
   console.log(USAGE);

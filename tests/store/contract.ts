@@ -353,6 +353,32 @@ export function storeContract(name: string, open: () => Promise<Opened>): void {
       expiresAt: NOON + 1000,
     };
 
+    it('keeps one reminder a piece and member, and gives each out once when it is due', async () => {
+      await started('1');
+      await started('2');
+      await club.remind({ piece: '1', member: 'ines', dueAt: NOON });
+      await club.remind({ piece: '1', member: 'ines', dueAt: NOON + 10 });
+      await club.remind({ piece: '2', member: 'ines', dueAt: NOON + 20 });
+      expect(await store.dueReminders(NOON + 9)).toEqual([]);
+      const first = { club: club.id, piece: '1', member: 'ines', dueAt: NOON + 10 };
+      expect(await store.dueReminders(NOON + 10)).toEqual([first]);
+      expect(await store.dueReminders(NOON + 10)).toEqual([]);
+      expect(await store.dueReminders(NOON + 99)).toEqual([{ ...first, piece: '2', dueAt: NOON + 20 }]);
+    });
+
+    it('tells what was changed in a piece, oldest first', async () => {
+      await started('1');
+      await club.correct('1', { interaction: 'b', member: 'ines', at: NOON }, () => ({ trim: lb(2) }));
+      await club.correct('1', { interaction: 'a', member: 'bo', at: NOON + 5, why: 'a slip' }, () => ({
+        trim: lb(3),
+      }));
+      expect(await club.corrections('1')).toEqual([
+        { member: 'ines', at: NOON, why: null, before: { trim: null }, after: { trim: lb(2) } },
+        { member: 'bo', at: NOON + 5, why: 'a slip', before: { trim: lb(2) }, after: { trim: lb(3) } },
+      ]);
+      expect(await club.corrections('2')).toEqual([]);
+    });
+
     it('holds a draft until it expires', async () => {
       await club.keepDraft(draft);
       expect(await club.draft('d', NOON)).toEqual(draft);

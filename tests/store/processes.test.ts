@@ -133,4 +133,22 @@ describe('while another process writes', () => {
     await one.close();
     await two.close();
   });
+
+  it('gives a reminder out once, whoever of many asks', async () => {
+    const stores = await Promise.all(Array.from({ length: 4 }, () => openStore(url)));
+    const [one] = stores;
+    await one?.club('a').found(sampleClub('a'));
+    for (const id of ['1', '2', '3']) {
+      await one?.club('a').start(samplePiece(id));
+      await one?.club('a').remind({ piece: id, member: 'ines', dueAt: 5 });
+    }
+    const given = await Promise.all(stores.map((store) => store.dueReminders(5)));
+    expect(
+      given
+        .flat()
+        .map(({ piece }) => piece)
+        .sort(),
+    ).toEqual(['1', '2', '3']);
+    await Promise.all(stores.map((store) => store.close()));
+  });
 });

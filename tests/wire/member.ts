@@ -6,7 +6,7 @@ import {
   ApplicationCommandOptionType as OptionType,
 } from 'discord.js';
 import { type Exchange, Recorder, type ShownForm } from './exchange.ts';
-import { type Kept, messageJson, type Pressable, pressables, type Shown } from './message.ts';
+import { type Kept, messageJson, type Pressable, pressables, type Shown, show } from './message.ts';
 import { commandsOf, type KeptMember, type Pending, type State } from './state.ts';
 
 /** Options by name: text, a yes or no, or for an option of a member their id. */
@@ -31,6 +31,10 @@ export interface Member {
     typed: string,
     others?: TypedOptions,
   ): Promise<{ name: string; value: string }[]>;
+  /** What the bot wrote to this member alone, outside of any answer. */
+  direct(): Shown[];
+  /** Takes no such messages from now on. */
+  refusesDirect(): void;
   presses(message: Shown, label: string, how?: How): Promise<Exchange>;
   /** Takes a choice, by its label, of the menu that says `menu`. */
   selects(message: Shown, menu: string, choice: string, how?: How): Promise<Exchange>;
@@ -151,6 +155,9 @@ export function createMember(member: KeptMember, side: MemberSide): Member {
       const type = InteractionType.ApplicationCommandAutocomplete;
       return (await act({ kind: 'complete', type, data })).completed ?? [];
     },
+
+    direct: () => state.messages.filter(({ channel }) => channel === member.id).map(show),
+    refusesDirect: () => void state.refusesDirect.add(member.id),
 
     presses: async (message, label, how) =>
       press(

@@ -66,6 +66,7 @@ const ROUTES: readonly Route[] = [
   ['GET', /^\/webhooks\/\d+\/([^/]+)\/messages\/([^/]+)$/, tellMessage, 'open'],
   ['PATCH', /^\/webhooks\/\d+\/([^/]+)\/messages\/([^/]+)$/, editFollowed, 'open'],
   ['DELETE', /^\/webhooks\/\d+\/([^/]+)\/messages\/([^/]+)$/, deleteFollowed, 'open'],
+  ['POST', /^\/users\/@me\/channels$/, openDirect],
   ['POST', /^\/channels\/(\d+)\/messages$/, postInChannel],
   ['PATCH', /^\/channels\/(\d+)\/messages\/(\d+)$/, editInChannel],
 ];
@@ -291,15 +292,29 @@ function deleteFollowed({ state, caught }: Call): Answer {
   return done;
 }
 
-function postInChannel({ state, caught: [channel], sent }: Call): Answer {
+/** The channel between the bot and one member: it has the member's own number here. */
+function openDirect({ state, sent }: Call): Answer {
+  const id = String((sent.json as { recipient_id?: unknown }).recipient_id);
+  state.direct.add(id);
+  return ok({
+    id,
+    type: 1,
+    recipients: [{ id, username: `member-${id}`, discriminator: '0', avatar: null }],
+  });
+}
+
+function postInChannel({ state, caught: [channel = ''], sent }: Call): Answer {
   const club = [...state.clubs.values()].find((one) => one.channel === channel);
-  if (!club) throw new Refusal(404, 10_003, 'Unknown Channel');
+  if (!club && !state.direct.has(channel)) throw new Refusal(404, 10_003, 'Unknown Channel');
+  if (!club && state.refusesDirect.has(channel)) {
+    throw new Refusal(403, 50_007, 'Cannot send messages to this user');
+  }
   const message = written(state, sent.json, sent, null);
   const kept = keepMessage(state, {
     ...message,
-    channel: club.channel,
-    club: club.id,
-    onlyFor: null,
+    channel,
+    club: club?.id ?? null,
+    onlyFor: club ? null : channel,
     waiting: false,
   });
   return ok(messageJson(kept, state.bot));

@@ -51,6 +51,9 @@ export interface State {
   readonly commands: Map<string, CommandBody[]>;
   /** How often commands were registered. */
   registrations: number;
+  /** Members to whom the bot opened a channel of their own, and those who take nothing there. */
+  readonly direct: Set<string>;
+  readonly refusesDirect: Set<string>;
   /** What the bot sent that the real platform would not take, or that our own rules forbid. */
   readonly complaints: string[];
   nextId(): string;
@@ -76,6 +79,8 @@ export function createState({ token, answerWithinMs }: { token: string; answerWi
     interactions: new Map(),
     commands: new Map(),
     registrations: 0,
+    direct: new Set(),
+    refusesDirect: new Set(),
     complaints: [],
     nextId,
     now: () => performance.now(),

@@ -9,6 +9,7 @@ import {
   daysBetween,
   isZone,
   readDay,
+  timeAt,
 } from '../../../shared/measure/day.ts';
 import { outcome, waysOf } from './reading.ts';
 
@@ -182,5 +183,34 @@ describe('calendar arithmetic', () => {
       false,
       false,
     ]);
+  });
+});
+
+describe('an hour of a day in a zone', () => {
+  // The offsets are those of the IANA time zone database.
+  test.each([
+    ['2026-07-05', 9, 'America/Chicago', '2026-07-05T14:00:00Z'],
+    ['2026-01-05', 9, 'America/Chicago', '2026-01-05T15:00:00Z'],
+    ['2026-07-05', 9, 'Europe/Berlin', '2026-07-05T07:00:00Z'],
+    ['2026-03-29', 9, 'Europe/Berlin', '2026-03-29T07:00:00Z'],
+    ['2026-10-25', 9, 'Europe/Berlin', '2026-10-25T08:00:00Z'],
+    ['2026-07-05', 9, 'Asia/Kolkata', '2026-07-05T03:30:00Z'],
+    ['2026-07-05', 9, 'Mars/North', '2026-07-05T09:00:00Z'],
+  ])('%s %d:00 in %s', (day, hour, zone, expected) => {
+    expect(timeAt(day as CalendarDay, hour, zone)).toBe(Date.parse(expected));
+  });
+
+  test('is on that day in that zone', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 20_000 }),
+        fc.integer({ min: 4, max: 22 }),
+        fc.constantFrom('America/Chicago', 'Europe/Berlin', 'Asia/Kolkata', 'Pacific/Auckland'),
+        (days, hour, zone) => {
+          const day = addDays('1980-01-01' as CalendarDay, days);
+          expect(dayAt(timeAt(day, hour, zone), zone)).toBe(day);
+        },
+      ),
+    );
   });
 });
