@@ -64,7 +64,7 @@ describe('a weight that two careful people would read differently', () => {
     const asked = await ines.types('/weigh', { cut: 'packer', bought: '148 lb', quiet: true });
     const taken = await ines.presses(asked.message, '14 lb 12.8 oz');
     expect([taken.steps, asked.message.edits, at.club.messages()]).toEqual([['update'], 1, []]);
-    expect(firstLine(asked.message.text)).toContain('Hello!');
+    expect(firstLine(asked.message.text)).toContain('Whole packer brisket, 14 lb 12.8 oz');
   });
 });
 
