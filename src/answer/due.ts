@@ -2,7 +2,7 @@
 import type { Due } from '../../shared/chat/request.ts';
 import type { Reminder } from '../../shared/club/store.ts';
 import { speak } from '../../shared/words/index.ts';
-import type { DeskParts } from './desk.ts';
+import type { DeskParts } from './room.ts';
 
 export async function dueReminders(parts: DeskParts, now: number): Promise<Due[]> {
   const taken = await parts.store.dueReminders(now);

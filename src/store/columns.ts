@@ -2,10 +2,10 @@
 import { eq, sql } from 'drizzle-orm';
 import type { ClubStore, Columns, Factor } from '../../shared/club/store.ts';
 import { lossOf, type Measure } from '../../shared/yield/measure.ts';
-import { prepareRows, type Rows } from './columnRows.ts';
-import type { CutVersions } from './cutVersion.ts';
+import { prepareRows, type Rows } from './column-rows.ts';
+import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
-import { recentColumns } from './recentColumns.ts';
+import { recentColumns } from './recent-columns.ts';
 import { piece } from './schema.ts';
 import { readTogether } from './write.ts';
 

@@ -2,9 +2,9 @@
 import { and, eq } from 'drizzle-orm';
 import type { Piece, PieceChange } from '../../shared/club/piece.ts';
 import type { ClubStore, CorrectionRecord } from '../../shared/club/store.ts';
-import type { CutVersions } from './cutVersion.ts';
+import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
-import { pieceOf, rowOf } from './pieceRow.ts';
+import { pieceOf, rowOf } from './piece-row.ts';
 import { placeholders, settings } from './placeholders.ts';
 import { correction, piece } from './schema.ts';
 import { read, readTogether, write } from './write.ts';

@@ -3,7 +3,7 @@ import type { ClubStore, Store } from '../../shared/club/store.ts';
 import { clubList, clubSettings } from './club.ts';
 import { columns } from './columns.ts';
 import { corrections } from './correction.ts';
-import { cutVersions } from './cutVersion.ts';
+import { cutVersions } from './cut-version.ts';
 import { connect, type Database, databaseFile, MEMORY, refuseToWait } from './database.ts';
 import { drafts, forgetDrafts } from './draft.ts';
 import { members } from './member.ts';

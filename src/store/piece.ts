@@ -2,9 +2,9 @@
 import { and, count, desc, eq, isNotNull, isNull, or, sql } from 'drizzle-orm';
 import type { Piece } from '../../shared/club/piece.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
-import type { CutVersions } from './cutVersion.ts';
+import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
-import { pieceOf, rowOf } from './pieceRow.ts';
+import { pieceOf, rowOf } from './piece-row.ts';
 import { placeholders } from './placeholders.ts';
 import { piece } from './schema.ts';
 import { read, write } from './write.ts';

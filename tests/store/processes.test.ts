@@ -9,7 +9,7 @@ import { migrateStore, openStore } from '../../src/store/open.ts';
 import { type Folder, makeFolder } from './folder.ts';
 import { BRISKET, sampleClub, samplePiece } from './samples.ts';
 
-const SCRIPT = fileURLToPath(new URL('keepPieces.ts', import.meta.url));
+const SCRIPT = fileURLToPath(new URL('keep-pieces.ts', import.meta.url));
 
 let folder: Folder;
 let url: string;

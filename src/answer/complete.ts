@@ -1,0 +1,36 @@
+/** Completing an option while it is typed. */
+import type { Choice, Completion } from '../../shared/chat/request.ts';
+import { guessClub } from '../../shared/club/guess.ts';
+import { dayAt } from '../../shared/measure/day.ts';
+import { type DeskParts, pansOf, speech } from './room.ts';
+
+/** What every chat platform we know of shows of a completion. */
+const MOST_CHOICES = 25;
+const LONGEST_CHOICE = 100;
+
+export async function complete(parts: DeskParts, completion: Completion): Promise<Choice[]> {
+  const { store: stores, commands } = parts;
+  const store = stores.club(completion.club);
+  const option = commands.find(({ name }) => name === completion.command)?.options[completion.option];
+  if (option?.complete === undefined) return [];
+  const club = (await store.settings()) ?? guessClub(completion.club, completion.clubLocale);
+  const member = await store.member(completion.member);
+  const pans = await pansOf(store, member.id);
+  const found = await option.complete(completion.typed, {
+    option: completion.option,
+    options: completion.options,
+    locale: completion.locale,
+    club,
+    member,
+    units: member.units,
+    pans,
+    today: dayAt(completion.now, club.zone),
+    say: speech(parts, completion, club, member, 'member'),
+    shops: () => store.shops(),
+    pieces: () => store.newest(member.id, MOST_CHOICES),
+  });
+  return found.slice(0, MOST_CHOICES).map(({ label, value }) => ({
+    label: label.slice(0, LONGEST_CHOICE),
+    value: value.slice(0, LONGEST_CHOICE),
+  }));
+}

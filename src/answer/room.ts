@@ -1,0 +1,78 @@
+/** Who asks, and where: everything that a command may know about both. */
+import type { Command, Context } from '../../shared/chat/command.ts';
+import type { Audience, Request, Scene } from '../../shared/chat/request.ts';
+import type { Club } from '../../shared/club/club.ts';
+import { guessClub } from '../../shared/club/guess.ts';
+import type { Member } from '../../shared/club/member.ts';
+import type { ClubStore, Store } from '../../shared/club/store.ts';
+import { dayAt } from '../../shared/measure/day.ts';
+import type { Nanograms } from '../../shared/measure/units.ts';
+import { type Language, type Speech, speak } from '../../shared/words/index.ts';
+import type { Log } from '../log.ts';
+
+export interface DeskParts {
+  store: Store;
+  commands: readonly Command[];
+  log: Log;
+  /** Languages other than the shipped ones: for tests. */
+  languages?: Readonly<Record<string, Language>>;
+}
+
+/** Who asks, where, and everything known about both. */
+export interface Room {
+  request: Request;
+  store: ClubStore;
+  club: Club;
+  member: Member;
+  say(audience: Audience): Speech;
+}
+
+/** Loads who asks and where; a club that is new is founded as its locale suggests. */
+export async function enter(parts: DeskParts, request: Request): Promise<Room> {
+  const store = parts.store.club(request.club);
+  const club = (await store.settings()) ?? (await store.found(guessClub(request.club, request.clubLocale)));
+  const member = await store.member(request.member);
+  return { request, store, club, member, say: (audience) => speech(parts, request, club, member, audience) };
+}
+
+/** The club's form for what all see, the member's own for what they alone see. */
+export function speech(
+  { languages }: DeskParts,
+  scene: Scene,
+  club: Club,
+  member: Member,
+  audience: Audience,
+): Speech {
+  const { currency } = club;
+  const form =
+    audience === 'club'
+      ? { locale: club.locale, units: club.units, currency }
+      : { locale: scene.locale, units: member.units ?? club.units, currency };
+  return speak(form, languages);
+}
+
+/** A member's pans by name, as readers look them up. */
+export async function pansOf(store: ClubStore, member: string): Promise<ReadonlyMap<string, Nanograms>> {
+  return new Map((await store.pans(member)).map(({ name, weight }) => [name.toLowerCase(), weight]));
+}
+
+/** A command's context before anything of its line is read. */
+export function context(
+  { request, store, club, member }: Room,
+  { id, say }: { id: string; say: Speech },
+): Context {
+  return {
+    id,
+    store,
+    club,
+    member,
+    say,
+    pans: new Map(),
+    now: request.now,
+    today: dayAt(request.now, club.zone),
+    typed: {},
+    replaces: false,
+    confirmed: new Set(),
+    doubts: [],
+  };
+}
