@@ -4,6 +4,7 @@ import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { people, pieces } from './counts.ts';
+import { example } from './examples.ts';
 import { AVERAGE_PIECE, MEASURE_TITLES } from './measures.ts';
 import { inside } from './names.ts';
 
@@ -58,7 +59,7 @@ export const averages = (show: Show) => ({
   injected: ({ share, count, members }: { share: number; count: number; members: number }) =>
     `Injected or pumped: ${show.share(share)} (${pieces(show, count)}, ${people(show, members)}), a group of its own.`,
   none: ({ measure, cut }: { measure: Measure; cut: CutKey | null }) =>
-    `Nothing to average yet${cut === null ? '' : ` for ${inside(cut)}`}: ${NEEDED[measure]}`,
+    `Nothing to average yet${cut === null ? '' : ` for ${inside(cut)}`}: ${needed(show, measure)}`,
   head: {
     cut: () => '',
     grade: () => '',
@@ -70,9 +71,12 @@ export const averages = (show: Show) => ({
     `${show.count(count)} by ${show.count(members)}`,
 });
 
-const NEEDED: Record<Measure, string> = {
-  trim: 'weigh a piece in with what came off, like `/weigh cut:packer bought:14.83 lb trim:2 lb 9.4 oz`.',
-  cooking: 'it needs what was left to cook and what came off the heat.',
-  carving: 'it needs what came off the heat and what was thrown away or on the plate.',
-  plate: 'it needs what was bought and what was thrown away or on the plate after cooking.',
+const needed = (show: Show, measure: Measure): string => {
+  const trimmed = `bought:${example(show, 'bought')} trim:${example(show, 'trim')}`;
+  return {
+    trim: `weigh a piece in with what came off, like \`/weigh cut:packer ${trimmed}\`.`,
+    cooking: 'it needs what was left to cook and what came off the heat.',
+    carving: 'it needs what came off the heat and what was thrown away or on the plate.',
+    plate: 'it needs what was bought and what was thrown away or on the plate after cooking.',
+  }[measure];
 };

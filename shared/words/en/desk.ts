@@ -1,6 +1,7 @@
 /** What is said around every command: the first time in a club, the way out of a question, a bug's reference. */
 import type { Club } from '../../club/club.ts';
 import type { Show } from '../../measure/show.ts';
+import { example } from './examples.ts';
 
 type Texts = Readonly<Record<string, () => string>>;
 
@@ -34,13 +35,12 @@ export const desk = (show: Show) => ({
   } as Texts,
   hints: {
     cut: () => 'packer, Boston butt, spares',
-    bought: () => (show.form.units === 'lb' ? '14.83 lb' : '6.72 kg'),
-    trim: () => (show.form.units === 'lb' ? '2 lb 9.4 oz' : '1180 g'),
-    price: () => (show.form.units === 'lb' ? '4.99/lb' : '11.95/kg'),
-    cooked: () => (show.form.units === 'lb' ? '7 lb 11 oz' : '3.49 kg'),
-    saved: () =>
-      show.form.units === 'lb' ? 'tallow 1 lb 2 oz @3, grind 12 oz' : 'tallow 500 g @6.50, grind 340 g',
-    scraps: () => (show.form.units === 'lb' ? '12 oz' : '340 g'),
+    bought: () => example(show, 'bought'),
+    trim: () => example(show, 'trim'),
+    price: () => example(show, 'price'),
+    cooked: () => example(show, 'cooked'),
+    scraps: () => example(show, 'scraps'),
+    saved: () => example(show, 'saved'),
   } as Texts,
   formMore: () => 'Anything else',
   formMoreHint: () => 'name: value, one a line. shop: Market hall',
@@ -53,6 +53,6 @@ export const desk = (show: Show) => ({
   taken: ({ units, currency }: Pick<Club, 'units' | 'currency'>) =>
     `I took it that this club weighs in ${units === 'lb' ? 'pounds and ounces' : 'kilos and grams'} and pays in ${currency}.`,
   firstLine: () =>
-    `Weigh your first piece in: \`/weigh cut:packer bought:${show.form.units === 'lb' ? '14.83 lb trim:2 lb 9.4 oz' : '6.72 kg trim:1180 g'}\``,
+    `Weigh your first piece in: \`/weigh cut:packer bought:${example(show, 'bought')} trim:${example(show, 'trim')}\``,
   askHelp: () => 'More lines to copy: `/help`',
 });

@@ -1,6 +1,7 @@
 /** How it works, in lines to copy. Examples are invented. */
 import type { Show } from '../../measure/show.ts';
 import { cautions } from './cautions.ts';
+import { type Example, example } from './examples.ts';
 
 export const HELP_TOPICS = ['start', 'weights', 'prices', 'figures', 'safety', 'privacy'] as const;
 export type HelpTopic = (typeof HELP_TOPICS)[number];
@@ -8,14 +9,14 @@ export type HelpTopic = (typeof HELP_TOPICS)[number];
 export const help = (
   show: Show,
 ): Record<HelpTopic, { answer: () => string; lines: () => readonly string[] }> => {
-  const lb = show.form.units === 'lb';
+  const of = (what: Example) => example(show, what);
   const say = cautions(show);
   return {
     start: {
       answer: () => 'One thing on the scale at a time; I keep the rest.',
       lines: () => [
-        `Start a piece: \`/weigh cut:packer bought:${lb ? '14.83 lb' : '6.72 kg'} trim:${lb ? '2 lb 9.4 oz' : '1180 g'} price:${lb ? '4.99/lb' : '11.95/kg'}\``,
-        `Next day, off the heat: \`/weigh cooked:${lb ? '7 lb 11 oz' : '3.49 kg'} scraps:${lb ? '12 oz' : '340 g'}\``,
+        `Start a piece: \`/weigh cut:packer bought:${of('bought')} trim:${of('trim')} price:${of('price')}\``,
+        `Next day, off the heat: \`/weigh cooked:${of('cooked')} scraps:${of('scraps')}\``,
         "The club's figures: `/average` or `/average cut:packer measure:On the plate`",
         'Your pieces: `/piece show`, `/piece fix`, `/piece remove`, `/piece list`. Yours: `/mine units`, `/mine pans`, `/mine habits`.',
       ],

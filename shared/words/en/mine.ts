@@ -3,6 +3,7 @@ import type { Member, Pan } from '../../club/member.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Units } from '../../measure/units.ts';
 import { quote } from '../quote.ts';
+import { example } from './examples.ts';
 
 const UNITS: Record<Units, string> = { lb: 'pounds and ounces', kg: 'kilos and grams' };
 
@@ -18,14 +19,13 @@ export const mine = (show: Show) => {
     panKept: ({ pan }: { pan: Pan }) =>
       `${quote(pan.name)} weighs ${show.echo(pan.weight)}. I will take it off when you say so.`,
     panUse: ({ pan }: { pan: Pan }) =>
-      `Use it like \`trim:${show.form.units === 'lb' ? '3 lb 2 oz' : '1420 g'} - ${pan.name}\`, or with \`pan:${pan.name}\`.`,
+      `Use it like \`trim:${example(show, 'gross')} - ${pan.name}\`, or with \`pan:${pan.name}\`.`,
     panGone: ({ name }: { name: string }) => `I have forgotten ${quote(name)}.`,
     panNotThere: ({ name }: { name: string }) => `You have no pan called ${quote(name)}.`,
     pans: ({ count }: { count: number }) =>
       count === 0 ? 'You have no pans yet.' : `Your pans: ${show.count(count)}.`,
     pan: ({ pan }: { pan: Pan }) => `${quote(pan.name)} ${show.echo(pan.weight)}`,
-    pansHow: () =>
-      `Weigh one empty and keep it: \`/mine pans name:blue pan weight:${show.form.units === 'lb' ? '14.2 oz' : '402 g'}\``,
+    pansHow: () => `Weigh one empty and keep it: \`/mine pans name:blue pan weight:${example(show, 'pan')}\``,
     habits: () => 'What I take for granted from you:',
     label: ({ meaning }: { meaning: Member['labelDecimals'] }) =>
       `\`bought:14.8\` in pounds: ${decimals(meaning, { decimal: '14.80 lb', ounces: '14 lb 8 oz' })}.`,
