@@ -14,6 +14,7 @@ export interface Said {
   audience?: 'club' | 'member';
   text: string;
   figures: Figures;
+  welcome?: string;
   privately?: { text: string; figures: Figures; actions?: readonly string[] };
   actions?: readonly string[];
   ask?: { option: string | null; readings: readonly string[] };

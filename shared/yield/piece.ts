@@ -148,10 +148,11 @@ export type PieceFigures = ReturnType<typeof pieceFigures>;
  * Every share, yield and cost that follows from what was weighed; null where a weight or price is missing.
  * - `trimShare` = trim / bought; `plateYield` = served / bought
  * - `cookingYield` = cooked / (left + added); `carvingYield` = served / cooked
+ * - `portionCost` is that of a portion of `portion`, where one was told
  * - `costPer…Kg` = (paid - credit) / that part; `costFactor…` = that over the price paid per the same unit
  * @example 5.2 kg bought at 11.95 a kg, 4.6 kg left: costPerLeftKg 13.5087 (trimShare 0.1154)
  */
-export function pieceFigures(piece: Weighed) {
+export function pieceFigures(piece: Weighed, portion: Nanograms | null = null) {
   const weights = weightsOf(piece);
   const costs = costsOf(piece);
   const inGrams = (weight: Nanograms | null) => (weight === null ? null : grams(weight));
@@ -179,6 +180,7 @@ export function pieceFigures(piece: Weighed) {
     costPerServedKg: amount(costPer(piece, 'served', 'kg')),
     costFactorLeft: costFactor(piece, 'left'),
     costFactorServed: costFactor(piece, 'served'),
+    portionCost: amount(portion === null ? null : portionCost(piece, portion)),
   };
 }
 

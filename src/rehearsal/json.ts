@@ -9,7 +9,7 @@ export interface Said {
   as: string;
 }
 
-/** `{line, as, command, ok, audience, text, figures, privately?, picture?, actions?, ask?, form?, error?}` */
+/** `{line, as, command, ok, audience, text, figures, privately?, welcome?, picture?, actions?, ask?, form?, error?}` */
 export function outcomeJson(
   { line, as }: Said,
   outcome: Outcome,
@@ -46,9 +46,10 @@ export function outcomeJson(
   };
 }
 
-function replyJson(reply: Reply, picture: string | null): Record<string, unknown> {
+function replyJson({ welcome, ...reply }: Reply, picture: string | null): Record<string, unknown> {
   return {
     text: replyText(reply),
+    ...(welcome === undefined ? {} : { welcome: replyText(welcome) }),
     figures: reply.figures,
     ...(reply.privately === undefined ? {} : { privately: replyJson(reply.privately, null) }),
     ...(reply.picture === undefined ? {} : { picture: { file: picture, alt: reply.picture.alt } }),

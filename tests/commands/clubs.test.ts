@@ -38,7 +38,7 @@ describe('a German server', () => {
     expect(said.text).toContain('17,6 % came off: 1,18 kg of 6,72 kg.');
     expect(said.text).toContain('6,72 kg (14 lb 13 oz) bought');
     expect(said.text).toContain('14,50 € a kilo to cook, 1,2 times the shelf price.');
-    expect(said.text).toContain('kilos and grams and pays in EUR');
+    expect(said.welcome).toContain('kilos and grams and pays in EUR');
     expect(said.figures).toMatchObject({ currency: 'EUR', paid: 80.304, boughtGrams: 6720 });
     // No grades are on labels there.
     expect(said.actions).not.toContain('The grade on its label?');

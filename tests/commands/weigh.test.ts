@@ -56,8 +56,8 @@ describe('a weekend', () => {
 describe('the first time in a club', () => {
   test('is greeted once, with what was taken for granted', async () => {
     const { play } = await rehearse();
-    expect((await play(START)).text).toContain('weighs in pounds and ounces and pays in USD');
-    expect((await play('/weigh cut:flat bought:7.2 lb')).text).not.toContain('Hello');
+    expect((await play(START)).welcome).toContain('weighs in pounds and ounces and pays in USD');
+    expect((await play('/weigh cut:flat bought:7.2 lb')).welcome).toBeUndefined();
   });
 });
 
