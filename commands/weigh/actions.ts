@@ -10,8 +10,8 @@ import { whichPiece } from '../../shared/replies/which-piece.ts';
 import { ALL_GRADES } from '../../shared/trade/grades.ts';
 import { type Stage, WEIGHT_NAMES } from '../../shared/yield/piece.ts';
 import { refuseImpossible, refuseOverwriting } from '../../shared/yield/plausible.ts';
+import { card } from './card.ts';
 import { likeForm, mendForm, savedForm, stageForm } from './form.ts';
-import { card } from './keep.ts';
 import { estimated } from './told.ts';
 
 /** A menu that fills in one thing about the piece; the card it stands on shows it at once. */

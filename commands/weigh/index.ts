@@ -1,8 +1,9 @@
 /** `/weigh`: whatever is on the scale. */
 import { type Command, command } from '../../shared/chat/command.ts';
 import { weighActions } from './actions.ts';
+import { cardAgain } from './card.ts';
 import { firstInputs, startForm } from './form.ts';
-import { addToPiece, cardAgain, startPiece } from './keep.ts';
+import { addToPiece, startPiece } from './keep.ts';
 import { weighOptions } from './options.ts';
 
 export const weigh: Command = command({

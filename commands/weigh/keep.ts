@@ -2,18 +2,17 @@
 import type { Context } from '../../shared/chat/command.ts';
 import { DRAFT_MILLISECONDS } from '../../shared/chat/draft.ts';
 import type { Reply } from '../../shared/chat/reply.ts';
-import { wholeGroup } from '../../shared/club/group.ts';
-import { isInjected, type NewPiece, type Piece, type PieceChange } from '../../shared/club/piece.ts';
+import type { NewPiece, Piece, PieceChange } from '../../shared/club/piece.ts';
 import type { Draft } from '../../shared/club/store.ts';
 import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
 import { dayAt } from '../../shared/measure/day.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
-import { measureReached } from '../../shared/replies/piece-line.ts';
-import { type Told, weighed } from '../../shared/replies/weighed.ts';
 import { cutOf } from '../../shared/trade/cuts.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import { weightsOf } from '../../shared/yield/piece.ts';
 import { askIfDoubtful, refuseImpossible, refuseOverwriting } from '../../shared/yield/plausible.ts';
+import { card } from './card.ts';
+import { rememberPresets, usualStyle } from './presets.ts';
 import { changeTold, tellsNothing, toldOf, type WeighGiven, weightsGiven } from './told.ts';
 
 /** `/weigh cut: bought: …`: a new piece. */
@@ -169,11 +168,6 @@ function askIfLot({ bought, pieces }: WeighGiven): void {
   ]);
 }
 
-function usualStyle({ member }: Context, cut: CutKey) {
-  const family = cutOf(cut).styles;
-  return family === null ? null : (member.presets.styles?.[family] ?? null);
-}
-
 async function namedPiece({ store, member }: Context, seq: number): Promise<Piece> {
   const piece = await store.piece({ seq });
   if (piece === null) throw new MemberError('piece-unknown', { read: String(seq) });
@@ -189,40 +183,4 @@ function openPiece(open: readonly Piece[], given: WeighGiven): Piece {
   const lacking = open.find((piece) => names.every((name) => weightsOf(piece)[name] === null));
   if (lacking === undefined) refuseOverwriting(newest, names);
   return lacking ?? newest;
-}
-
-/** What was told once is offered first the next time. */
-async function rememberPresets({ store, member }: Context, piece: Piece, given: WeighGiven): Promise<void> {
-  const family = cutOf(piece.cut).styles;
-  const presets = {
-    ...member.presets,
-    cut: piece.cut,
-    ...(given.grade ? { grade: given.grade } : {}),
-    ...(given.style && family !== null && piece.style !== null
-      ? { styles: { ...member.presets.styles, [family]: piece.style } }
-      : {}),
-    ...(given.shop ? { shop: given.shop } : {}),
-    ...(given.wrap ? { wrap: given.wrap } : {}),
-  };
-  if (JSON.stringify(presets) !== JSON.stringify(member.presets))
-    await store.remember(member.id, { presets });
-}
-
-/** The card of a piece, with the club's figures for what it has come to. */
-export async function card(
-  { id, store, club, say, doubts }: Context,
-  piece: Piece,
-  { told, added, fresh, others }: { told: readonly Told[]; added: boolean; fresh: boolean; others: boolean },
-): Promise<Reply> {
-  const measure = measureReached(piece);
-  const columns = await store.columns(piece.cut, measure, isInjected(piece) && measure !== 'trim');
-  const beside = wholeGroup(columns, measure, piece.cut);
-  const shops = piece.shop === null ? await store.shops() : [];
-  return weighed({ piece, club, beside, told, added, fresh, others, shops, doubts, interaction: id }, say);
-}
-
-/** The card of a piece as it stands now. */
-export async function cardAgain(context: Context, id: string): Promise<Reply | null> {
-  const piece = await context.store.piece({ id });
-  return piece && card(context, piece, { told: [], added: false, fresh: true, others: false });
 }
