@@ -58,7 +58,10 @@ export function weighed(weighing: Weighing, say: Speech): Reply {
       approximate: piece.approximate,
       ...figures,
       currency: piece.price?.currency ?? null,
-      club: beside === null ? null : { measure: measureReached(piece), name: say.trade.cut(piece.cut), ...beside },
+      club:
+        beside === null
+          ? null
+          : { measure: measureReached(piece), name: say.trade.cut(piece.cut), ...beside },
     },
     piece: piece.id,
     again: { piece: String(piece.seq) },

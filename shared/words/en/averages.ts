@@ -43,7 +43,6 @@ export const averages = (show: Show) => ({
     members: number;
   }) =>
     `${MEASURE_TITLES[measure]}, by cut: ${show.count(cuts)} ${cuts === 1 ? 'cut' : 'cuts'}, ${pieces(show, count)}, ${people(show, members)}.`,
-  byGrade: ({ grades }: { grades: number }) => `By grade: ${show.count(grades)} told.`,
   pooled: ({ measure, share }: { measure: Measure; share: number }) => {
     const [base, verb] = OF_EVERY_100[measure](show.form.units);
     return `${base}, ${show.oneDecimal(share * 100)} ${show.form.units} ${verb}.`;

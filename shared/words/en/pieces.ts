@@ -47,7 +47,6 @@ export const pieces = (show: Show) => ({
     after: Nanograms | null;
   }) =>
     `Mended ${show.day(day)}: ${PARTS[name]} ${before === null ? 'not weighed' : show.weight(before)}, now ${after === null ? 'not weighed' : show.weight(after)}.`,
-  changedOtherwise: ({ day }: { day: CalendarDay }) => `Mended ${show.day(day)}.`,
   list: ({ count }: { count: number }) =>
     count === 0
       ? 'You have no pieces here yet. Weigh one in with `/weigh`.'

@@ -3,7 +3,6 @@
 import type { Show } from '../../measure/show.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { Bone, CutKey, StyleKey, Wrap } from '../../trade/keys.ts';
-import type { Measure } from '../../yield/measure.ts';
 import { gradeName } from './names.ts';
 
 const STYLES: Readonly<Record<string, string>> = {
@@ -20,19 +19,11 @@ const STYLES: Readonly<Record<string, string>> = {
 
 const BONES: Record<Bone, string> = { in: 'bone in', out: 'boneless' };
 const WRAPS: Record<Wrap, string> = { none: 'unwrapped', paper: 'paper', foil: 'foil', boat: 'boat' };
-const MEASURES: Record<Measure, string> = {
-  trim: 'came off raw',
-  cooking: 'kept in the heat',
-  carving: 'kept at the board',
-  plate: 'on the plate',
-};
-
 export const trade = (_show: Show) => ({
   cut: (key: CutKey) => cutOf(key).name,
   grade: gradeName,
   style: (key: StyleKey) => STYLES[key] ?? key,
   bone: (bone: Bone) => BONES[bone],
   wrap: (wrap: Wrap) => WRAPS[wrap],
-  measure: (measure: Measure) => MEASURES[measure],
   notTold: () => 'not told',
 });

@@ -75,7 +75,6 @@ export const weighing = (show: Show) => {
     anothersGrade: ({ species }: { species: Species }) =>
       `That is a grade of ${species}; it is kept as you told it.`,
     again: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept already: nothing was added twice.`,
-    doubt: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept. One thing I left out:`,
 
     stage: { knife: () => 'Came off', heat: () => 'Off the heat', plate: () => 'On the plate' },
     saveTrimmings: () => 'Saved trimmings',
