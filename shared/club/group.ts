@@ -14,6 +14,10 @@ export interface GroupFigures extends Omit<Averages, 'gained'> {
 /** Fewer pieces have no middle half worth the name. */
 export const FEWEST_FOR_HALF = 4;
 
+/** A group of fewer pieces or members has figures, but no range that is worth drawing. */
+export const isThin = ({ pieces, members }: { pieces: number; members: number }): boolean =>
+  pieces < 5 || members < 3;
+
 /** What a member reads as a share: trim as what came off, every other measure as what was kept. */
 export const shareShown = (measure: Measure, loss: number): number => (measure === 'trim' ? loss : 1 - loss);
 
@@ -51,11 +55,17 @@ function groupFigures(key: string | null, measure: Measure, group: Group): Group
   return {
     key,
     ...found,
+    // What is lost least is kept most: the ends of ranges and the quartiles change places.
     meanShare: shown(found.meanShare),
+    meanLow: shown(found.meanHigh),
+    meanHigh: shown(found.meanLow),
     pooledShare: shown(found.pooledShare),
+    pooledLow: shown(found.pooledHigh),
+    pooledHigh: shown(found.pooledLow),
     memberMean: shown(found.memberMean),
+    memberLow: shown(found.memberHigh),
+    memberHigh: shown(found.memberLow),
     median: shown(found.median),
-    // What is lost least is kept most: the quartiles change places.
     lowerQuartile: shown(found.upperQuartile),
     upperQuartile: shown(found.lowerQuartile),
   };

@@ -1,6 +1,6 @@
 /** The club's averages: of one cut with its grades, or of every cut. */
 import type { Figures, Reply } from '../chat/reply.ts';
-import { FEWEST_FOR_HALF, type GroupFigures } from '../club/group.ts';
+import { FEWEST_FOR_HALF, type GroupFigures, isThin } from '../club/group.ts';
 import { sharesBy, sharesOf } from '../club/shares.ts';
 import type { Columns } from '../club/store.ts';
 import { averagesOf } from '../pictures/averages.ts';
@@ -37,7 +37,7 @@ export function averageOfCut(
   const named = grades.filter(({ key, meanShare }) => key !== null && meanShare !== null);
   return {
     answer: say.averages.cut({ cut, measure, share, count, members }),
-    lines: [...apartLines(measure, whole, say), ...spreadLines(whole, say)],
+    lines: [...rangeLines(whole, say), ...apartLines(measure, whole, say), ...spreadLines(whole, say)],
     ...(named.length === 0 ? {} : { table: gradeTable(grades, say) }),
     ...pictureOf(
       measure,
@@ -148,6 +148,7 @@ const groupsOf = (
     own: isOwn(figures.key),
     shares: shares.get(figures.key) ?? [],
     figures,
+    ...(isThin(figures) ? {} : { low: figures.meanLow, high: figures.meanHigh }),
   }));
 
 /** A cut of the club's own has the club's word for a name. */
@@ -169,6 +170,24 @@ const row = (name: string, { meanShare, pieces: count, members }: GroupFigures, 
   say.averages.countsCell({ count, members }),
 ];
 
+/** The ranges that are told: none of a thin group, and no share below nothing or above the whole. */
+function toldRanges(group: GroupFigures) {
+  const told = ({ low, high }: { low: number | null; high: number | null }) =>
+    isThin(group) || low === null || high === null
+      ? null
+      : { low: Math.max(0, low), high: Math.min(1, high) };
+  return {
+    mean: told({ low: group.meanLow, high: group.meanHigh }),
+    pooled: told({ low: group.pooledLow, high: group.pooledHigh }),
+    member: told({ low: group.memberLow, high: group.memberHigh }),
+  };
+}
+
+function rangeLines(whole: GroupFigures, say: Speech): string[] {
+  const { mean } = toldRanges(whole);
+  return mean === null ? [] : [say.averages.range(mean)];
+}
+
 const apart = ({ meanShare, pooledShare }: GroupFigures): number => (pooledShare ?? 0) - (meanShare ?? 0);
 
 /** The pooled share in the open, with the reason, where it differs by a point or more. */
@@ -178,23 +197,21 @@ function apartLines(measure: Measure, whole: GroupFigures, say: Speech): string[
   // Pooled counts pounds: where it loses less than the average piece does, the heavier pieces lose less.
   const losesLess = measure === 'trim' ? apart(whole) < 0 : apart(whole) > 0;
   const why = say.averages.whyDifferent({ heavierIs: losesLess ? 'less' : 'more' });
-  return [`${say.averages.pooled({ measure, share: pooledShare })} ${why}`];
+  return [`${say.averages.pooled({ measure, share: pooledShare, range: toldRanges(whole).pooled })} ${why}`];
 }
 
 function pooledSmall(measure: Measure, whole: GroupFigures, say: Speech): string[] {
   const { pooledShare } = whole;
   const told = pooledShare === null || Math.abs(apart(whole)) >= WORTH_TELLING;
-  return told ? [] : [say.averages.pooled({ measure, share: pooledShare })];
+  return told ? [] : [say.averages.pooled({ measure, share: pooledShare, range: toldRanges(whole).pooled })];
 }
 
-function spreadLines(
-  { pieces, members, memberMean, median, lowerQuartile: low, upperQuartile: high }: GroupFigures,
-  say: Speech,
-): string[] {
+function spreadLines(whole: GroupFigures, say: Speech): string[] {
+  const { pieces, members, memberMean, median, lowerQuartile: low, upperQuartile: high } = whole;
   return [
     members < 2 || memberMean === null
       ? say.averages.oneMember()
-      : say.averages.memberMean({ share: memberMean }),
+      : say.averages.memberMean({ share: memberMean, range: toldRanges(whole).member }),
     median === null || low === null || high === null || pieces < FEWEST_FOR_HALF
       ? null
       : say.averages.middleHalf({ median, low, high }),

@@ -1,5 +1,8 @@
 /** The averages of a group of pieces: three that answer different questions, and the spread around them. */
+import { averageIntervals } from './cluster-interval.ts';
+import { at } from './matrix.ts';
 import { quantile } from './quantile.ts';
+import { type Rows, rowsAt } from './rows.ts';
 
 /** Pieces of one group: a loss out of a base weight each, and whose they are. */
 export interface Group {
@@ -18,10 +21,19 @@ export interface Averages {
   gained: number;
   /** Off the average piece: the mean of the pieces' shares. Each piece counts once. */
   meanShare: number | null;
+  /** The range of each average: right 19 times in 20. Null for one member's pieces. */
+  meanLow: number | null;
+  meanHigh: number | null;
+  meanDf: number | null;
   /** Of every 100 lb bought: total loss over total base. Each pound counts once. */
   pooledShare: number | null;
+  pooledLow: number | null;
+  pooledHigh: number | null;
+  pooledDf: number | null;
   /** The average member: the mean of the members' means. Each member counts once. */
   memberMean: number | null;
+  memberLow: number | null;
+  memberHigh: number | null;
   median: number | null;
   lowerQuartile: number | null;
   upperQuartile: number | null;
@@ -29,53 +41,53 @@ export interface Averages {
   standardDeviation: number | null;
 }
 
+/** 19 times in 20. */
+const LEVEL = 0.95;
+
 /**
- * Averages of the shares loss / base. The mean of ratios and the ratio of means are both kept, both named:
- * Hartley & Ross, "Unbiased Ratio Estimators", Nature 174:270 (1954).
+ * Averages of the shares loss / base, with their ranges. The mean of ratios and the ratio of means are both kept, both
+ * named: Hartley & Ross, "Unbiased Ratio Estimators", Nature 174:270 (1954).
  * @example 15.6 lb with 3.06 lb off and 19.58 lb with 3.45 lb off: meanShare 0.186, pooledShare 0.185
  */
-export function averages({ base, loss, member }: Group): Averages {
-  const shares: number[] = [];
-  const byMember = new Map<number, { sum: number; count: number }>();
-  let totalBase = 0;
-  let totalLoss = 0;
-  for (let row = 0; row < base.length; row++) {
-    const weight = base[row] ?? 0;
-    const lost = loss[row] ?? 0;
-    if (lost < 0) continue;
-    shares.push(lost / weight);
-    totalBase += weight;
-    totalLoss += lost;
-    const own = byMember.get(member[row] ?? -1) ?? { sum: 0, count: 0 };
-    byMember.set(member[row] ?? -1, { sum: own.sum + lost / weight, count: own.count + 1 });
-  }
-  const sorted = Float64Array.from(shares).sort();
+export function averages(group: Group): Averages {
+  const rows = withoutGains(group);
+  const shares = Float64Array.from(
+    { length: rows.count },
+    (_, row) => at(rows.loss, row) / at(rows.base, row),
+  ).sort();
   const some = shares.length > 0;
-  const mean = some ? sum(shares) / shares.length : null;
-  const memberMeans = [...byMember.values()].map((own) => own.sum / own.count);
+  const { meanShare: mean, pooledShare: pooled, memberMean: member } = averageIntervals(rows, LEVEL);
   return {
-    pieces: shares.length,
-    members: byMember.size,
-    gained: base.length - shares.length,
-    meanShare: mean,
-    pooledShare: some ? totalLoss / totalBase : null,
-    memberMean: some ? sum(memberMeans) / memberMeans.length : null,
-    median: some ? quantile(sorted, 0.5) : null,
-    lowerQuartile: some ? quantile(sorted, 0.25) : null,
-    upperQuartile: some ? quantile(sorted, 0.75) : null,
-    standardDeviation: mean === null ? null : standardDeviation(shares, mean),
+    pieces: rows.count,
+    members: new Set(Array.from(rows.member)).size,
+    gained: group.base.length - rows.count,
+    meanShare: mean.estimate,
+    meanLow: mean.low,
+    meanHigh: mean.high,
+    meanDf: mean.df,
+    pooledShare: pooled.estimate,
+    pooledLow: pooled.low,
+    pooledHigh: pooled.high,
+    pooledDf: pooled.df,
+    memberMean: member.estimate,
+    memberLow: member.low,
+    memberHigh: member.high,
+    median: some ? quantile(shares, 0.5) : null,
+    lowerQuartile: some ? quantile(shares, 0.25) : null,
+    upperQuartile: some ? quantile(shares, 0.75) : null,
+    standardDeviation: mean.estimate === null ? null : standardDeviation(shares, mean.estimate),
   };
 }
 
-function sum(values: readonly number[]): number {
-  let total = 0;
-  for (const value of values) total += value;
-  return total;
+function withoutGains({ base, loss, member }: Group): Rows {
+  const places = Array.from({ length: base.length }, (_, row) => row).filter((row) => at(loss, row) >= 0);
+  return rowsAt({ count: base.length, base, loss, member }, places);
 }
 
 /** Around a mean that is taken off first, so that large values keep their digits. */
-function standardDeviation(values: readonly number[], mean: number): number | null {
+function standardDeviation(values: Float64Array, mean: number): number | null {
   if (values.length < 2) return null;
-  const squares = sum(values.map((value) => (value - mean) ** 2));
+  let squares = 0;
+  for (const value of values) squares += (value - mean) ** 2;
   return Math.sqrt(squares / (values.length - 1));
 }

@@ -16,6 +16,16 @@ const OF_EVERY_100: Record<Measure, (unit: string) => readonly [string, string]>
   plate: (unit) => [`Of every 100 ${unit} bought`, 'got to the plate'],
 };
 
+/** Ends of a range, as shares. */
+interface Range {
+  low: number;
+  high: number;
+}
+
+/** ` (16.9 % to 20.3 %)`, or nothing where there is no range to tell. */
+const withRange = (range: Range | null | undefined, print: (end: number) => string) =>
+  range == null ? '' : ` (${print(range.low)} to ${print(range.high)})`;
+
 export const averages = (show: Show) => ({
   cut: ({
     cut,
@@ -43,13 +53,17 @@ export const averages = (show: Show) => ({
     members: number;
   }) =>
     `${MEASURE_TITLES[measure]}, by cut: ${show.count(cuts)} ${cuts === 1 ? 'cut' : 'cuts'}, ${pieces(show, count)}, ${people(show, members)}.`,
-  pooled: ({ measure, share }: { measure: Measure; share: number }) => {
+  range: ({ low, high }: Range) =>
+    `The true average lies from ${show.share(low)} to ${show.share(high)}, 19 times in 20.`,
+  pooled: ({ measure, share, range }: { measure: Measure; share: number; range?: Range | null }) => {
     const [base, verb] = OF_EVERY_100[measure](show.form.units);
-    return `${base}, ${show.oneDecimal(share * 100)} ${show.form.units} ${verb}.`;
+    const hundredth = (of: number) => show.oneDecimal(of * 100);
+    return `${base}, ${hundredth(share)} ${show.form.units} ${verb}${withRange(range, hundredth)}.`;
   },
   whyDifferent: ({ heavierIs }: { heavierIs: 'less' | 'more' }) =>
     `The two differ because here heavier pieces ${heavierIs === 'less' ? 'lose less' : 'lose more'}.`,
-  memberMean: ({ share }: { share: number }) => `The average member: ${show.share(share)}.`,
+  memberMean: ({ share, range }: { share: number; range: Range | null }) =>
+    `The average member: ${show.share(share)}${withRange(range, show.share)}.`,
   middleHalf: ({ median, low, high }: { median: number; low: number; high: number }) =>
     `The middle piece: ${show.share(median)}; half of them lie from ${show.share(low)} to ${show.share(high)}.`,
   oneMember: () => "One member's pieces only, so far.",

@@ -67,18 +67,24 @@ describe('a research kitchen: B. Lowe, Experimental Cookery, tables 32 to 34', (
 
 describe('small groups', () => {
   test('of nothing have no figures', () => {
-    expect(group([], [])).toEqual({
-      pieces: 0,
-      members: 0,
-      gained: 0,
-      meanShare: null,
-      pooledShare: null,
-      memberMean: null,
-      median: null,
-      lowerQuartile: null,
-      upperQuartile: null,
-      standardDeviation: null,
+    const { pieces, members, gained, ...figures } = group([], []);
+    expect([pieces, members, gained]).toEqual([0, 0, 0]);
+    expect(Object.keys(figures)).toHaveLength(15);
+    expect(Object.values(figures).every((figure) => figure === null)).toBe(true);
+  });
+
+  test('of one member have no range; of two, that of a t with one degree of freedom', () => {
+    expect(group([10, 10], [2, 3], [1, 1])).toMatchObject({
+      meanShare: 0.25,
+      meanLow: null,
+      meanHigh: null,
+      meanDf: null,
     });
+    // Two members with a share each: the mean's standard error is half their difference, and t(0.975, 1) is 12.7062.
+    const two = group([10, 10], [2, 3], [1, 2]);
+    expect(two.meanDf).toBeCloseTo(1, 12);
+    expect(two.meanHigh).toBeCloseTo(0.25 + 12.706204736174698 * 0.05, 9);
+    expect(two.meanLow).toBeCloseTo(0.25 - 12.706204736174698 * 0.05, 9);
   });
 
   test('of one piece have no deviation', () => {
