@@ -26,6 +26,7 @@ export interface Problems {
   /** `near`: cuts whose names start alike; may be none. */
   'cut-unknown': { read: string; near: readonly CutKey[] };
   /** Meat that lost its water before it was weighed. */
+  'cut-to-average': Record<never, never>;
   'dry-aged': { read: string };
   'cut-missing': { bought: string };
   'bought-missing': { cut: CutKey };

@@ -60,7 +60,8 @@ function typedAfter(before: Typed, typed: Typed): Typed {
   return Object.fromEntries(texts.filter(([name, text]) => !NOT_KEPT.has(name) && text.trim() !== '-'));
 }
 
-function styleOf(text: string, cut: CutKey): StyleKey {
+/** The style that a text means for a cut. @throws MemberError where nobody trims it by a measure, or so. */
+export function styleOf(text: string, cut: CutKey): StyleKey {
   const { styles } = cutOf(cut);
   if (styles === null) throw new MemberError('styles-none', { read: text, cut });
   return readStyle(text, styles);

@@ -43,7 +43,7 @@ export interface Option<Value> {
   /** @throws MemberError or Ask, nothing else. */
   read(text: string, reader: Reader): Value;
   /** An extra must not hold up the weights: when it can't be taken the command goes on without it and asks after. */
-  extra?: true;
+  extra?: boolean;
   /** Fixed values, at most 25; `say.choices` has their words. */
   choices?: readonly string[];
   complete?(typed: string, completer: Completer): Promise<readonly Suggestion[]> | readonly Suggestion[];

@@ -1,117 +1,148 @@
-/** The club's averages: of one cut with its grades, or of every cut. */
+/** The club's averages: of every cut, or of one apart by grade, style, shop and so on. */
 import type { Figures, Reply } from '../chat/reply.ts';
 import { FEWEST_FOR_HALF, type GroupFigures, isThin } from '../club/group.ts';
+import type { FactorName, Filter } from '../club/narrow.ts';
 import { sharesBy, sharesOf } from '../club/shares.ts';
 import type { Columns } from '../club/store.ts';
 import { averagesOf } from '../pictures/averages.ts';
 import type { Group, Grouped } from '../pictures/averages-rows.ts';
 import type { Picture } from '../pictures/picture.ts';
-import type { CutKey, GradeKey } from '../trade/keys.ts';
+import type { Bone, CutKey, GradeKey, StyleKey, Wrap } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
 import type { Measure } from '../yield/measure.ts';
 
 /** The two averages are told side by side from this difference on: a point. */
 const WORTH_TELLING = 0.01;
 
-export function averageOfCut(
-  {
-    measure,
-    cut,
-    columns,
-    whole,
-    injected,
-    grades,
-  }: {
-    measure: Measure;
-    cut: CutKey;
-    columns: Columns;
-    whole: GroupFigures;
-    /** Injected and pumped pieces, where they are a group of their own. */
-    injected: GroupFigures | null;
-    grades: readonly GroupFigures[];
-  },
-  say: Speech,
-): Reply {
+/** What is averaged: of one cut or of all, apart by one factor. */
+export interface Averaged {
+  measure: Measure;
+  /** Null: all cuts, by cut. */
+  cut: CutKey | null;
+  by: FactorName;
+  /** What the rows were narrowed down to. */
+  filter: Filter;
+  columns: Columns;
+  whole: GroupFigures;
+  /** Injected and pumped pieces, where they are a group of their own. */
+  injected: GroupFigures | null;
+  groups: readonly GroupFigures[];
+}
+
+export function averaged(of: Averaged, say: Speech): Reply {
+  const { measure, cut, by, whole, injected, filter } = of;
+  const groups = of.groups.filter(({ meanShare }) => meanShare !== null);
+  // A group of those that did not tell is worth a row only beside one that did.
+  const told = groups.some(({ key }) => key !== null) ? groups : [];
   const { meanShare: share, pieces: count, members } = whole;
   if (share === null) return nothingYet(measure, cut, whole, injected, say);
-  const named = grades.filter(({ key, meanShare }) => key !== null && meanShare !== null);
+  const names = namesOf(by, told, say);
   return {
-    answer: say.averages.cut({ cut, measure, share, count, members }),
-    lines: [...rangeLines(whole, say), ...apartLines(measure, whole, say), ...spreadLines(whole, say)],
-    ...(named.length === 0 ? {} : { table: gradeTable(grades, say) }),
-    ...pictureOf(
-      measure,
-      whole,
-      named.length === 0
-        ? {
-            about: say.trade.cut(cut),
-            mean: share,
-            groups: [
-              {
-                name: say.trade.cut(cut),
-                own: isOwn(cut),
-                shares: [...sharesOf(columns, measure).shares],
-                figures: whole,
-              },
-            ],
-          }
-        : {
-            about: say.pictures.averages.byGrade({ cut }),
-            mean: share,
-            groups: groupsOf(grades, sharesBy(columns, measure, columns.grade), (key) => gradeName(key, say)),
-          },
-      say,
-    ),
+    answer:
+      cut === null
+        ? say.averages.allCuts({ measure, cuts: told.length, count, members })
+        : say.averages.cut({ cut, measure, share, count, members }),
+    lines:
+      cut === null
+        ? []
+        : [...rangeLines(whole, say), ...apartLines(measure, whole, say), ...spreadLines(whole, say)],
+    ...(told.length === 0 ? {} : { table: tableOf(told, names, say) }),
+    ...pictureOf(of, told, names, say),
     small: [
-      ...pooledSmall(measure, whole, say),
-      ...(named.length === 0 ? [] : [say.averages.countsNote()]),
+      ...filterLines(filter, say),
+      ...(cut === null ? [] : pooledSmall(measure, whole, say)),
+      ...(by === 'member' && told.length > 0
+        ? [say.averages.who({ members: told.map(({ key }) => key ?? '') })]
+        : []),
+      ...(told.length === 0 ? [] : [say.averages.countsNote()]),
       ...leftOut(whole, injected, say),
     ],
-    figures: figuresOf(measure, whole, injected, grades, (key) => say.trade.grade(key as GradeKey), say),
+    figures: figuresOf(of, groups, names),
   };
 }
 
-export function averagesByCut(
-  {
-    measure,
-    columns,
-    whole,
-    injected,
-    cuts,
-  }: {
-    measure: Measure;
-    columns: Columns;
-    whole: GroupFigures;
-    injected: GroupFigures | null;
-    cuts: readonly GroupFigures[];
-  },
+/** What each group is called, by its key. People are numbers here: the small print says who, where a name is no text. */
+function namesOf(
+  by: FactorName,
+  groups: readonly GroupFigures[],
   say: Speech,
-): Reply {
-  const some = cuts.filter(({ meanShare }) => meanShare !== null);
-  if (some.length === 0) return nothingYet(measure, null, whole, injected, say);
-  const { pieces: count, members } = whole;
-  return {
-    answer: say.averages.allCuts({ measure, cuts: some.length, count, members }),
-    table: [
-      [say.averages.head.cut(), say.averages.head.mean(), say.averages.head.counts()],
-      ...some.map((group) => row(say.trade.cut(group.key as CutKey), group, say)),
-    ],
-    ...pictureOf(
-      measure,
-      whole,
-      {
-        about: say.pictures.averages.byCut(),
-        mean: null,
-        groups: groupsOf(some, sharesBy(columns, measure, columns.cut), (key) =>
-          say.trade.cut(key as CutKey),
-        ),
-      },
-      say,
-    ),
-    small: [say.averages.countsNote(), ...leftOut(whole, injected, say)],
-    figures: figuresOf(measure, whole, injected, some, (key) => say.trade.cut(key as CutKey), say),
+): (key: string | null) => string {
+  const places = new Map(groups.map(({ key }, place) => [key, say.show.count(place + 1)]));
+  const named: Record<FactorName, (key: string) => string> = {
+    cut: (key) => say.trade.cut(key as CutKey),
+    grade: (key) => say.trade.grade(key as GradeKey),
+    style: (key) => say.trade.style(key as StyleKey),
+    bone: (key) => say.trade.bone(key as Bone),
+    wrap: (key) => say.trade.wrap(key as Wrap),
+    shop: (key) => key,
+    month: (key) => key,
+    member: (key) => places.get(key) ?? '',
   };
+  return (key) => (key === null ? say.trade.notTold() : named[by](key));
 }
+
+/** The club's own words: they are drawn here, and never sent out. */
+const OWN_WORDS: ReadonlySet<FactorName> = new Set(['shop']);
+
+const isOwn = (by: FactorName, key: string | null): boolean =>
+  OWN_WORDS.has(by) || (by === 'cut' && (key?.startsWith('own/') ?? false));
+
+const tableOf = (
+  groups: readonly GroupFigures[],
+  nameOf: (key: string | null) => string,
+  say: Speech,
+): string[][] => [
+  [say.averages.head.name(), say.averages.head.mean(), say.averages.head.counts()],
+  ...groups.map((group) => row(nameOf(group.key), group, say)),
+];
+
+/** One piece needs no picture: the answer says its share. */
+const FEWEST_DRAWN = 2;
+
+function pictureOf(
+  { measure, cut, by, columns, whole }: Averaged,
+  groups: readonly GroupFigures[],
+  nameOf: (key: string | null) => string,
+  say: Speech,
+): { picture?: Picture } {
+  if (whole.pieces < FEWEST_DRAWN) return {};
+  const shares = sharesBy(columns, measure, columns[by]);
+  const rowFor = (figures: GroupFigures): Group => ({
+    name: nameOf(figures.key),
+    own: isOwn(by, figures.key),
+    shares: shares.get(figures.key) ?? [],
+    figures,
+    ...(isThin(figures) ? {} : { low: figures.meanLow, high: figures.meanHigh }),
+  });
+  const words = say.pictures.averages;
+  const alone = cut !== null && groups.length === 0;
+  const grouped: Omit<Grouped, 'measure'> = alone
+    ? {
+        about: say.trade.cut(cut),
+        mean: whole.meanShare,
+        groups: [
+          {
+            ...rowFor(whole),
+            name: say.trade.cut(cut),
+            own: isOwn('cut', cut),
+            shares: [...sharesOf(columns, measure).shares],
+          },
+        ],
+      }
+    : {
+        about: cut === null ? words.byCut() : words.ofCutBy({ cut, by }),
+        mean: cut === null ? null : whole.meanShare,
+        groups: groups.map(rowFor),
+      };
+  return { picture: averagesOf({ measure, ...grouped }, words, say.show) };
+}
+
+const filterLines = (filter: Filter, say: Speech): string[] => {
+  const parts = (Object.entries(filter) as [FactorName, string][]).map(([by, key]) =>
+    namesOf(by, [], say)(key),
+  );
+  return parts.length === 0 ? [] : [say.averages.only({ parts })];
+};
 
 const nothingYet = (
   measure: Measure,
@@ -124,45 +155,6 @@ const nothingYet = (
   small: leftOut(whole, injected, say),
   figures: { measure, groups: [], injected: injected === null ? null : { ...injected } },
 });
-
-/** One piece needs no picture: the answer says its share. */
-const FEWEST_DRAWN = 2;
-
-const pictureOf = (
-  measure: Measure,
-  { pieces }: GroupFigures,
-  grouped: Omit<Grouped, 'measure'>,
-  say: Speech,
-): { picture?: Picture } =>
-  pieces < FEWEST_DRAWN
-    ? {}
-    : { picture: averagesOf({ measure, ...grouped }, say.pictures.averages, say.show) };
-
-const groupsOf = (
-  groups: readonly GroupFigures[],
-  shares: ReadonlyMap<string | null, readonly number[]>,
-  nameOf: (key: string | null) => string,
-): Group[] =>
-  groups.map((figures) => ({
-    name: nameOf(figures.key),
-    own: isOwn(figures.key),
-    shares: shares.get(figures.key) ?? [],
-    figures,
-    ...(isThin(figures) ? {} : { low: figures.meanLow, high: figures.meanHigh }),
-  }));
-
-/** A cut of the club's own has the club's word for a name. */
-const isOwn = (key: string | null): boolean => key?.startsWith('own/') ?? false;
-
-const gradeName = (key: string | null, say: Speech): string =>
-  key === null ? say.trade.notTold() : say.trade.grade(key as GradeKey);
-
-const gradeTable = (grades: readonly GroupFigures[], say: Speech): string[][] => [
-  [say.averages.head.grade(), say.averages.head.mean(), say.averages.head.counts()],
-  ...grades
-    .filter(({ meanShare }) => meanShare !== null)
-    .map((group) => row(gradeName(group.key, say), group, say)),
-];
 
 const row = (name: string, { meanShare, pieces: count, members }: GroupFigures, say: Speech): string[] => [
   name,
@@ -233,20 +225,15 @@ const leftOut = ({ gained }: GroupFigures, injected: GroupFigures | null, say: S
 ];
 
 function figuresOf(
-  measure: Measure,
-  whole: GroupFigures,
-  injected: GroupFigures | null,
+  { measure, by, whole, injected }: Averaged,
   groups: readonly GroupFigures[],
-  nameOf: (key: string) => string,
-  say: Speech,
+  nameOf: (key: string | null) => string,
 ): Figures {
   return {
     measure,
+    by,
     ...whole,
     injected: injected === null ? null : { ...injected },
-    groups: groups.map((group) => ({
-      ...group,
-      name: group.key === null ? say.trade.notTold() : nameOf(group.key),
-    })),
+    groups: groups.map((group) => ({ ...group, name: nameOf(group.key) })),
   };
 }

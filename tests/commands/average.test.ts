@@ -114,3 +114,109 @@ test('the choices of a measure are taken in their own words too', async () => {
   const { play } = await rehearse();
   expect((await play('/average cut:packer measure:On the plate')).figures.measure).toBe('plate');
 });
+
+describe('apart by one thing, or only some', () => {
+  const pieces = [
+    '@ines /weigh cut:packer bought:10 lb trim:2 lb grade:choice shop:Market hall style:quarter wrap:paper',
+    '@ines /weigh cut:packer bought:20 lb trim:3 lb grade:prime shop:Market hall',
+    '@bo /weigh cut:packer bought:10 lb trim:1 lb grade:choice shop:North gate date:2026-05-02',
+    '@bo /weigh cut:Boston butt bought:8 lb trim:1 lb bone:in',
+  ];
+  const groupsOf = async (line: string) => {
+    const { play } = await rehearse();
+    const { figures } = await play(...pieces, line);
+    return (figures.groups as { name: string; pieces: number; meanShare: number }[]).map(
+      ({ name, pieces: count, meanShare }) => [name, count, Math.round(meanShare * 1000) / 1000],
+    );
+  };
+
+  test.each([
+    [
+      '/average cut:packer',
+      [
+        ['Choice', 2, 0.15],
+        ['Prime', 1, 0.15],
+      ],
+    ],
+    [
+      '/average cut:packer by:shop',
+      [
+        ['Market hall', 2, 0.175],
+        ['North gate', 1, 0.1],
+      ],
+    ],
+    [
+      '/average cut:packer by:style',
+      [
+        ['fat 1/4 in (6 mm)', 2, 0.175],
+        ['not told', 1, 0.1],
+      ],
+    ],
+    [
+      '/average cut:packer by:wrap',
+      [
+        ['paper', 1, 0.2],
+        ['not told', 2, 0.125],
+      ],
+    ],
+    [
+      '/average cut:packer by:month',
+      [
+        ['2026-05', 1, 0.1],
+        ['2026-07', 2, 0.175],
+      ],
+    ],
+    [
+      '/average cut:packer by:member',
+      [
+        ['1', 2, 0.175],
+        ['2', 1, 0.1],
+      ],
+    ],
+    [
+      '/average cut:packer grade:choice by:shop',
+      [
+        ['Market hall', 1, 0.2],
+        ['North gate', 1, 0.1],
+      ],
+    ],
+    ['/average cut:packer shop:North gate', [['Choice', 1, 0.1]]],
+    [
+      '/average',
+      [
+        ['Whole packer brisket', 3, 0.15],
+        ['Pork butt', 1, 0.125],
+      ],
+    ],
+  ])('%s', async (line, expected) => {
+    expect(await groupsOf(line)).toEqual(expected);
+  });
+
+  test('who the numbers are stands below, and what was left out is said', async () => {
+    const { play } = await rehearse();
+    const said = await play(...pieces, '/average cut:packer by:member grade:choice');
+    expect(said.text).toContain('1 <@ines>, 2 <@bo>');
+    expect(said.text).toContain('Only: `Choice`.');
+  });
+
+  test('unlike cuts are not averaged', async () => {
+    const { say, play } = await rehearse();
+    await play(...pieces);
+    expect(await say('/average by:shop')).toMatchObject({ ok: false, error: { code: 'cut-to-average' } });
+    expect(await say('/average grade:choice')).toMatchObject({
+      ok: false,
+      error: { code: 'cut-to-average' },
+    });
+  });
+
+  test('a range needs three members and five pieces', async () => {
+    const { play } = await rehearse();
+    const lines = ['@ines', '@bo', '@mara', '@ines'].map(
+      (who, at) => `${who} /weigh cut:packer bought:15 lb trim:${2 + at / 4} lb`,
+    );
+    expect((await play(...lines, '/average cut:packer')).text).not.toContain('19 times in 20');
+    const said = await play('@bo /weigh cut:packer bought:15 lb trim:3 lb', '/average cut:packer');
+    expect(said.text).toContain('19 times in 20');
+    expect(said.figures.meanLow).toBeLessThan(said.figures.meanShare as number);
+  });
+});

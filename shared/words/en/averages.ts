@@ -3,6 +3,7 @@ import type { Show } from '../../measure/show.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
+import { quote } from '../quote.ts';
 import { people, pieces } from './counts.ts';
 import { example } from './examples.ts';
 import { AVERAGE_PIECE, MEASURE_TITLES } from './measures.ts';
@@ -71,11 +72,13 @@ export const averages = (show: Show) => ({
     `${pieces(show, count)} gained weight and ${count === 1 ? 'is' : 'are'} left out here.`,
   injected: ({ share, count, members }: { share: number; count: number; members: number }) =>
     `Injected or pumped: ${show.share(share)} (${pieces(show, count)}, ${people(show, members)}), a group of its own.`,
+  only: ({ parts }: { parts: readonly string[] }) => `Only: ${parts.map(quote).join(', ')}.`,
+  who: ({ members }: { members: readonly string[] }) =>
+    members.map((member, place) => `${show.count(place + 1)} <@${member}>`).join(', '),
   none: ({ measure, cut }: { measure: Measure; cut: CutKey | null }) =>
     `Nothing to average yet${cut === null ? '' : ` for ${inside(cut)}`}: ${needed(show, measure)}`,
   head: {
-    cut: () => '',
-    grade: () => '',
+    name: () => '',
     mean: () => 'Average',
     counts: () => 'Pieces',
   },

@@ -45,10 +45,16 @@ export const commands = () => ({
   },
   'piece list': { description: () => 'Your newest pieces' },
   average: {
-    description: () => "The club's figures: by cut, or by grade within a cut",
+    description: () => "The club's figures: by cut, or of one cut by grade, shop, month and so on",
     options: {
       cut: () => 'One cut; without it, every cut',
       measure: () => 'What to average: what came off raw, kept in the heat, kept at the board, on the plate',
+      by: () => 'What to tell apart: grade, fat left on, shop, wrap, bone, month, member',
+      grade: () => 'Only this grade',
+      style: () => 'Only with this much fat left on',
+      bone: () => 'Only bone in, or only boneless',
+      shop: () => 'Only from this shop',
+      wrap: () => 'Only wrapped so',
     },
   },
   'mine units': {
@@ -91,6 +97,16 @@ export const choices = () => ({
     cooking: () => 'Kept in the heat',
     carving: () => 'Kept at the board',
     plate: () => 'On the plate',
+  },
+  by: {
+    cut: () => 'By cut',
+    grade: () => 'By grade',
+    style: () => 'By the fat left on',
+    bone: () => 'By bone',
+    shop: () => 'By shop',
+    wrap: () => 'By wrap',
+    month: () => 'By month',
+    member: () => 'By member',
   },
   topic: {
     start: () => 'First steps',

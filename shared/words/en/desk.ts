@@ -26,6 +26,8 @@ export const desk = (show: Show) => ({
     added: () => 'Put in: injection or brine',
     name: () => 'What you call the pan',
     weight: () => 'What it weighs empty',
+    by: () => 'Told apart by',
+    grade: () => 'Grade',
     measure: () => 'What to average',
     units: () => 'Pounds or kilos',
     label: () => 'What 14.8 on a shop label means',

@@ -96,6 +96,7 @@ export const errors = (show: Show): { [Code in keyof Problems]: (values: Problem
     near.length === 0
       ? `I know no cut called ${quote(read)}. Start typing it after \`cut:\` and choose from the list.`
       : `I know no cut called ${quote(read)}. Near it: ${near.map((key) => quote(cutOf(key).name)).join(', ')}.`,
+  'cut-to-average': () => 'Which cut? Unlike cuts do not average to anything: add one, like `cut:packer`.',
   'dry-aged': ({ read }) =>
     `${quote(read)}: dry-aged meat lost its water before it was sold, and its crust comes off too, so it fits beside no fresh piece. I keep no figures of it yet.`,
   'cut-missing': ({ bought }) =>

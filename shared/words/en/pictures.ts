@@ -1,5 +1,6 @@
 /** The words in pictures, and what stands for a picture to who can't see it. */
 
+import type { FactorName } from '../../club/narrow.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
@@ -91,11 +92,22 @@ const stands = (show: Show) => ({
   altRange: ({ low, high }: Half) => `All lie from ${show.share(low)} to ${show.share(high)}.`,
 });
 
+const BY: Record<FactorName, string> = {
+  cut: 'by cut',
+  grade: 'by grade',
+  style: 'by the fat left on',
+  bone: 'by bone',
+  shop: 'by shop',
+  wrap: 'by wrap',
+  month: 'by month',
+  member: 'by member',
+};
+
 const averages = (show: Show) => ({
   axis: axis(show),
   title: ({ measure }: { measure: Measure }) => MEASURE_TITLES[measure],
   byCut: () => 'By cut',
-  byGrade: ({ cut }: { cut: CutKey }) => `${cutOf(cut).name}, by grade`,
+  ofCutBy: ({ cut, by }: { cut: CutKey; by: FactorName }) => `${cutOf(cut).name}, ${BY[by]}`,
   onAverage: () => 'on average',
   mean: ({ share }: { share: number }) => show.share(share),
   counts: ({ count, members }: { count: number; members: number }) =>
