@@ -6,7 +6,7 @@ import { type Price, readPrice } from '../shared/measure/money.ts';
 import { decimalMark } from '../shared/measure/show.ts';
 import type { Nanograms } from '../shared/measure/units.ts';
 import { readWeight, type Weight, type WeightReader } from '../shared/measure/weight.ts';
-import { CUTS } from '../shared/trade/cuts.ts';
+import { CUTS, cutOf } from '../shared/trade/cuts.ts';
 import { foldName } from '../shared/trade/fold-name.ts';
 import { gradesFor, gradeText, readGrade } from '../shared/trade/grades.ts';
 import type { CutKey, GradeKey } from '../shared/trade/keys.ts';
@@ -62,9 +62,10 @@ export const pan = (): Option<Nanograms> => ({
 export const cut = (): Option<CutKey> => ({
   kind: 'text',
   read: (text, { option }) => readCut(text, option),
-  complete: (typed, { say, member }) => {
+  complete: async (typed, { say, pieces }) => {
     const found = typed.trim() === '' ? CUTS : matchingCuts(typed);
-    const recent = found.filter(({ key }) => key === member.presets.cut);
+    // The member's own cuts first, the newest before the others.
+    const recent = (await pieces()).map((one) => cutOf(one.cut)).filter((one) => found.includes(one));
     return [...new Set([...recent, ...found])].map(({ key, name }) => ({
       label: say.trade.cut(key),
       value: name,
