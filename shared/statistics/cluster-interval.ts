@@ -39,7 +39,7 @@ export function clusterInterval(
   let variance = 0;
   let ratioSquares = 0;
   let leverages = 0;
-  let leverageSquares = 0;
+  let leverageProducts = 0;
   for (let member = 0; member < weights.length; member++) {
     const weight = at(weights, member);
     const ratio = weight / all;
@@ -47,10 +47,11 @@ export function clusterInterval(
     const leverage = ratio ** 2 / others;
     variance += (at(totals, member) - estimate * weight) ** 2 / others / all ** 2;
     ratioSquares += ratio ** 2;
+    // Of pairs of members: (sum)^2 - sum of squares, of which nothing is lost where one member has nearly all.
+    leverageProducts += 2 * leverage * leverages;
     leverages += leverage;
-    leverageSquares += leverage ** 2;
   }
-  const df = 1 / (ratioSquares + leverages ** 2 - leverageSquares);
+  const df = 1 / (ratioSquares + leverageProducts);
   // Not a number too where the others' weight is lost beside one member's.
   if (members < 2 || !(df > 0) || !Number.isFinite(variance)) return { estimate, ...none };
   const standardError = Math.sqrt(variance);

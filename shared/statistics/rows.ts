@@ -22,3 +22,9 @@ export function rowsAt({ base, loss, member }: Rows, places: readonly number[]):
   const pick = (from: ArrayLike<number>) => Float64Array.from(places, (place) => from[place] ?? Number.NaN);
   return { count: places.length, base: pick(base), loss: pick(loss), member: pick(member) };
 }
+
+/** A factor of the rows at these places, in their order. */
+export const codesAt = ({ codes, levels }: Codes, places: readonly number[]): Codes => ({
+  codes: Int32Array.from(places, (place) => codes[place] ?? -1),
+  levels,
+});

@@ -1,0 +1,131 @@
+/** Which pieces are counted: a joint distance of share and weight from what is usual in the club. */
+import { at } from './matrix.ts';
+import { quantile } from './quantile.ts';
+import type { Rows } from './rows.ts';
+
+/**
+ * `invalid`: a weight that is none, or a loss below 0 or not below its base. `no_trim`: nothing came off, so there is no
+ * share to compare. `flagged`: unusual, out of every figure until it is confirmed. `ok`: counted.
+ */
+export type Status = 'invalid' | 'no_trim' | 'ok' | 'flagged';
+
+/** The middle of a variable and its robust spread, both on its logarithmic scale. */
+export interface Usual {
+  median: number;
+  scale: number;
+}
+
+/** What is usual of the pieces of a cut: ln(loss / kept), and ln(base) in the rows' own unit. */
+export interface UsualPiece {
+  logitShare: Usual;
+  lnBase: Usual;
+  /** A squared distance above it is unusual. */
+  threshold: number;
+}
+
+export interface Screening {
+  /** By row. */
+  status: Status[];
+  /** By row: the squared distance from the usual piece; 0 where there is none to tell. */
+  distances: Float64Array;
+  /** Rows that are neither invalid nor without loss: those that the usual piece is read from. */
+  valid: number;
+  /** Null below 12 valid rows: too few to call any of them unusual. */
+  usual: UsualPiece | null;
+}
+
+/** With fewer rows nothing is flagged. */
+export const FEWEST_TO_SCREEN = 12;
+
+/** A normal's standard deviation over its median absolute deviation, and over its mean absolute deviation. */
+const PER_MEDIAN_DEVIATION = 1.482602218505602;
+const PER_MEAN_DEVIATION = 1.2533141373155001;
+/** The smallest spreads: a club of copies must not flag the first honest piece. */
+const LEAST_LOGIT_SCALE = 0.05;
+const LEAST_BASE_SCALE = 0.02;
+
+/**
+ * Screens the rows of one cut by their robust distance on (logit share, ln weight) together: on the share alone a weight
+ * typed in the wrong unit passes. Medians and median absolute deviations after Hampel, "The influence curve and its role
+ * in robust estimation", JASA 69:383 (1974). The unit of the weights does not matter.
+ * @param confirmed by row: 1 or true where the poster stands by it; such a row is never flagged
+ * @example 15 lb pieces that lose about a quarter, and one of 6.8 lb in kilos that lost 3.75: that one is flagged
+ */
+export function screen(rows: Rows, confirmed: ArrayLike<number | boolean> = []): Screening {
+  const status: Status[] = [];
+  const places: number[] = [];
+  for (let row = 0; row < rows.count; row++) {
+    const own = domain(at(rows.base, row), at(rows.loss, row));
+    status.push(own);
+    if (own === 'ok') places.push(row);
+  }
+  const distances = new Float64Array(rows.count);
+  if (places.length < FEWEST_TO_SCREEN) return { status, distances, valid: places.length, usual: null };
+
+  const shares = new Float64Array(places.length);
+  const weights = new Float64Array(places.length);
+  places.forEach((row, index) => {
+    shares[index] = logitShare(at(rows.base, row), at(rows.loss, row));
+    weights[index] = Math.log(at(rows.base, row));
+  });
+  const usual: UsualPiece = {
+    logitShare: usualOf(shares, LEAST_LOGIT_SCALE),
+    lnBase: usualOf(weights, LEAST_BASE_SCALE),
+    threshold: 12 + 100 / places.length,
+  };
+  places.forEach((row, index) => {
+    const squared = off(at(shares, index), usual.logitShare) + off(at(weights, index), usual.lnBase);
+    distances[row] = squared;
+    if (squared > usual.threshold && !confirmed[row]) status[row] = 'flagged';
+  });
+  return { status, distances, valid: places.length, usual };
+}
+
+/**
+ * The places of the rows that are counted, in posting order.
+ * @example cleanRows({ count: 2, base: [10, 10], loss: [2, 0], member: [0, 0] }) // [0]
+ */
+export function cleanRows(rows: Rows, confirmed: ArrayLike<number | boolean> = []): number[] {
+  const places: number[] = [];
+  screen(rows, confirmed).status.forEach((own, row) => {
+    if (own === 'ok') places.push(row);
+  });
+  return places;
+}
+
+/**
+ * The squared distance of a piece from the usual one: of each variable how many spreads it is off, squared and added.
+ * @example distanceFrom(usual, base, loss) // 37.6, where 12.9 is the threshold
+ */
+export const distanceFrom = (usual: UsualPiece, base: number, loss: number): number =>
+  off(logitShare(base, loss), usual.logitShare) + off(Math.log(base), usual.lnBase);
+
+/**
+ * ln(p / (1 - p)) of the share p = loss / base, for 0 < loss < base.
+ * @example logitShare(15, 3.75) // -1.0986
+ */
+export const logitShare = (base: number, loss: number): number => Math.log(loss) - Math.log(base - loss);
+
+function domain(base: number, loss: number): Status {
+  if (!(Number.isFinite(base) && Number.isFinite(loss))) return 'invalid';
+  if (base <= 0 || loss < 0 || loss >= base) return 'invalid';
+  return loss === 0 ? 'no_trim' : 'ok';
+}
+
+/** How many spreads from the middle, squared. */
+const off = (value: number, { median, scale }: Usual): number => ((value - median) / scale) ** 2;
+
+/** Where half of the values are equal the median deviation is 0, and the mean deviation steps in. */
+function usualOf(values: Float64Array, least: number): Usual {
+  const median = quantile(values.slice().sort(), 0.5);
+  const deviations = values.map((value) => Math.abs(value - median)).sort();
+  const byMedian = PER_MEDIAN_DEVIATION * quantile(deviations, 0.5);
+  const scale = byMedian > 0 ? byMedian : (PER_MEAN_DEVIATION * sum(deviations)) / deviations.length;
+  return { median, scale: Math.max(scale, least) };
+}
+
+function sum(values: Float64Array): number {
+  let total = 0;
+  for (const value of values) total += value;
+  return total;
+}
