@@ -93,7 +93,7 @@ export function ownDirections({ sums, basis, along }: WithinFit, member: number)
  * Adds a member to one contrast: the score for the variance, and what it is worth in degrees of freedom. `adjusted` is the
  * contrast times (I - Q) to the power -1/2, along a direction, if the others have that direction too.
  * @example
- * // of two members with equal weights and one column: trace 0.25 after the first, 0.5 after both
+ * // of two members with the same weights and one column, unitVariance 1: trace 0.5 after the first, 1 after both
  */
 export function addMember(work: Work, directions: readonly OwnDirection[]): void {
   const { along, unitVariance, outer } = work;

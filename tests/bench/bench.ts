@@ -12,6 +12,7 @@ import { openDesk } from '../../src/answer/desk.ts';
 import { SILENT } from '../../src/log.ts';
 import { draw } from '../../src/pictures/local.ts';
 import { openStore } from '../../src/store/open.ts';
+import { debateCost } from './debates.ts';
 import { milliseconds, percentile, printTable, type Row, spread, timed } from './measure.ts';
 import { startCost } from './start.ts';
 
@@ -34,6 +35,7 @@ try {
   const desk = await weighing();
   await averaging(desk);
   await drawing(desk);
+  rows.push(...(await debateCost()));
   rows.push(...(await startCost(folder)));
   printTable(rows);
 } finally {
