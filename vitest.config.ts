@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/properties.ts'],
     pool: 'forks',
     testTimeout: 20_000,
     // What comes a moment later comes later still on a busy machine.
