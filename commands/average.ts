@@ -8,7 +8,7 @@ import { MemberError } from '../shared/errors.ts';
 import { averaged } from '../shared/replies/averages.ts';
 import { cutOf } from '../shared/trade/cuts.ts';
 import { gradeOfSpecies } from '../shared/trade/grades.ts';
-import { MEASURES, type Measure } from '../shared/yield/measure.ts';
+import { MEASURES, type Measure, setsInjectedApart } from '../shared/yield/measure.ts';
 import { choice, cut, grade, shop, style } from './options.ts';
 import { styleOf } from './weigh/told.ts';
 
@@ -39,8 +39,7 @@ export const average: Command = command({
     const rows = async (injected: boolean) =>
       narrowed(await store.columns(cutKey, measure, injected), filter);
     const columns = await rows(false);
-    // What came off raw is told before any brine matters: injected pieces are apart from the heat on.
-    const apart = measure === 'trim' ? null : await rows(true);
+    const apart = setsInjectedApart(measure) ? await rows(true) : null;
     return averaged(
       {
         measure,

@@ -6,7 +6,7 @@ import { placeOf } from '../../shared/club/place.ts';
 import type { ClubStore, Columns } from '../../shared/club/store.ts';
 import { measureReached } from '../../shared/replies/piece-line.ts';
 import { standing } from '../../shared/replies/standing.ts';
-import type { Measure } from '../../shared/yield/measure.ts';
+import { type Measure, setsInjectedApart } from '../../shared/yield/measure.ts';
 import { piece } from '../options.ts';
 import { pieceMeant } from './own.ts';
 
@@ -38,7 +38,7 @@ export const pieceShow: Command = command({
 /** The last measure that it has come to and others have too; what came off where there is none. */
 async function comparison(store: ClubStore, piece: Piece): Promise<{ measure: Measure; columns: Columns }> {
   const reached = measureReached(piece);
-  const columns = await store.columns(piece.cut, reached, isInjected(piece) && reached !== 'trim');
+  const columns = await store.columns(piece.cut, reached, isInjected(piece) && setsInjectedApart(reached));
   return columns.count > 1 || reached === 'trim'
     ? { measure: reached, columns }
     : { measure: 'trim', columns: await store.columns(piece.cut, 'trim') };

@@ -5,6 +5,7 @@ import { wholeGroup } from '../../shared/club/group.ts';
 import { isInjected, type Piece } from '../../shared/club/piece.ts';
 import { measureReached } from '../../shared/replies/piece-line.ts';
 import { type Told, weighed } from '../../shared/replies/weighed.ts';
+import { setsInjectedApart } from '../../shared/yield/measure.ts';
 
 /** The card of a piece, with the club's figures for what it has come to. */
 export async function card(
@@ -13,7 +14,7 @@ export async function card(
   { told, added, fresh, others }: { told: readonly Told[]; added: boolean; fresh: boolean; others: boolean },
 ): Promise<Reply> {
   const measure = measureReached(piece);
-  const columns = await store.columns(piece.cut, measure, isInjected(piece) && measure !== 'trim');
+  const columns = await store.columns(piece.cut, measure, isInjected(piece) && setsInjectedApart(measure));
   const beside = wholeGroup(columns, measure, piece.cut);
   const shops = piece.shop === null ? await store.shops() : [];
   return weighed({ piece, club, beside, told, added, fresh, others, shops, doubts, interaction: id }, say);

@@ -1,5 +1,6 @@
 /** The figures of a group of pieces: by cut, by grade, or all of a cut. */
 import { type Averages, averages, type Group } from '../statistics/averages.ts';
+import { rowsAt } from '../statistics/rows.ts';
 import type { Measure } from '../yield/measure.ts';
 import type { Columns, Factor } from './store.ts';
 
@@ -26,27 +27,30 @@ export function wholeGroup(columns: Columns, measure: Measure, key: string | nul
   return groupFigures(key, measure, { base: columns.base, loss: columns.loss, member: columns.member.codes });
 }
 
-/** One group for each value of a factor, most pieces first; rows without a value are a group of their own, last. */
-export function groupsBy(columns: Columns, measure: Measure, factor: Factor): GroupFigures[] {
-  const rows = new Map<number, number[]>();
-  for (let row = 0; row < columns.count; row++) {
-    const code = factor.codes[row] ?? -1;
-    const own = rows.get(code);
-    if (own === undefined) rows.set(code, [row]);
+/** The places of the rows of each value of a factor, in posting order; of those without a value under null. */
+export function placesBy(
+  { count }: Columns,
+  { codes, values }: Factor,
+): ReadonlyMap<string | null, readonly number[]> {
+  const places = new Map<string | null, number[]>();
+  for (let row = 0; row < count; row++) {
+    const key = values[codes[row] ?? -1] ?? null;
+    const own = places.get(key);
+    if (own === undefined) places.set(key, [row]);
     else own.push(row);
   }
-  return [...rows]
-    .map(([code, members]) => groupFigures(factor.values[code] ?? null, measure, pick(columns, members)))
+  return places;
+}
+
+/** One group for each value of a factor, most pieces first; rows without a value are a group of their own, last. */
+export function groupsBy(columns: Columns, measure: Measure, factor: Factor): GroupFigures[] {
+  const rows = { ...columns, member: columns.member.codes };
+  return [...placesBy(columns, factor)]
+    .map(([key, places]) => groupFigures(key, measure, rowsAt(rows, places)))
     .toSorted(
       (one, other) => Number(one.key === null) - Number(other.key === null) || other.pieces - one.pieces,
     );
 }
-
-const pick = (columns: Columns, rows: readonly number[]): Group => ({
-  base: rows.map((row) => columns.base[row] ?? 0),
-  loss: rows.map((row) => columns.loss[row] ?? 0),
-  member: rows.map((row) => columns.member.codes[row] ?? -1),
-});
 
 function groupFigures(key: string | null, measure: Measure, group: Group): GroupFigures {
   const found = averages(group);

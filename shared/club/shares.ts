@@ -1,6 +1,6 @@
 /** The single shares behind a group's figures, for who draws them: one a piece, without those that gained. */
 import type { Measure } from '../yield/measure.ts';
-import { shareShown } from './group.ts';
+import { placesBy, shareShown } from './group.ts';
 import type { Columns, Factor } from './store.ts';
 
 /** One entry a piece, in posting order. */
@@ -35,12 +35,9 @@ export function sharesBy(
   measure: Measure,
   factor: Factor,
 ): ReadonlyMap<string | null, readonly number[]> {
-  const groups = new Map<string | null, number[]>();
-  for (const row of gainedNone(columns)) {
-    const key = factor.values[factor.codes[row] ?? -1] ?? null;
-    const own = groups.get(key);
-    if (own === undefined) groups.set(key, [shareOf(columns, measure, row)]);
-    else own.push(shareOf(columns, measure, row));
-  }
-  return groups;
+  const kept = (places: readonly number[]) => places.filter((row) => (columns.loss[row] ?? 0) >= 0);
+  const groups = [...placesBy(columns, factor)].map(
+    ([key, places]) => [key, kept(places).map((row) => shareOf(columns, measure, row))] as const,
+  );
+  return new Map(groups.filter(([, shares]) => shares.length > 0));
 }

@@ -9,6 +9,12 @@ import { type Weighed, type Weights, weightsOf } from './piece.ts';
 export const MEASURES = ['trim', 'cooking', 'carving', 'plate'] as const;
 export type Measure = (typeof MEASURES)[number];
 
+/**
+ * Whether injected and pumped pieces are a group of their own in a measure: from the heat on. What came off raw is told
+ * before any brine matters.
+ */
+export const setsInjectedApart = (measure: Measure): boolean => measure !== 'trim';
+
 /** A loss out of a base weight, both in grams. `loss` is negative where the piece gained. */
 export interface Loss {
   base: number;

@@ -1,7 +1,7 @@
 /** The pieces of one measure as columns: read once for a version, and kept while it stays. */
 import { eq, sql } from 'drizzle-orm';
 import type { ClubStore, Columns, Factor } from '../../shared/club/store.ts';
-import { lossOf, type Measure } from '../../shared/yield/measure.ts';
+import { lossOf, type Measure, setsInjectedApart } from '../../shared/yield/measure.ts';
 import { prepareRows, type Rows } from './column-rows.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
@@ -42,7 +42,7 @@ export function columns(db: Database, versions: CutVersions) {
 function choose(rows: Rows, measure: Measure, injected: boolean) {
   const chosen: { places: number[]; base: number[]; loss: number[] } = { places: [], base: [], loss: [] };
   rows.bought.forEach((bought, at) => {
-    if (isApart(measure, rows.injected[at] === 1) !== injected) return;
+    if ((setsInjectedApart(measure) && rows.injected[at] === 1) !== injected) return;
     const found = lossOf(measure, {
       pieces: rows.pieces[at] ?? 1,
       bought,
@@ -63,9 +63,6 @@ function choose(rows: Rows, measure: Measure, injected: boolean) {
   });
   return chosen;
 }
-
-/** What came off raw is told before any brine matters. */
-const isApart = (measure: Measure, injected: boolean): boolean => injected && measure !== 'trim';
 
 function arrange(rows: Rows, measure: Measure, injected: boolean, version: number): Columns {
   const { places, base, loss } = choose(rows, measure, injected);
