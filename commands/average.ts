@@ -1,26 +1,28 @@
-/** `/average`: the club's figures, by cut, or of one cut apart by grade, style, shop and so on. */
-import { type Command, command } from '../shared/chat/command.ts';
+/** `/average`: the club's figures, by cut, or of one cut apart by grade, style, size, shop and so on. */
+import { type Command, type Context, command } from '../shared/chat/command.ts';
 import type { Given } from '../shared/chat/option.ts';
-import { type GroupFigures, groupsBy, wholeGroup } from '../shared/club/group.ts';
-import { FACTORS, type FactorName, type Filter, narrowed } from '../shared/club/narrow.ts';
-import type { Columns } from '../shared/club/store.ts';
+import type { Reply } from '../shared/chat/reply.ts';
+import type { Filter } from '../shared/club/narrow.ts';
 import { MemberError } from '../shared/errors.ts';
+import { APART_BY, type ApartBy, type AskedAverages } from '../shared/findings/averages.ts';
 import { averaged } from '../shared/replies/averages.ts';
 import { cutOf } from '../shared/trade/cuts.ts';
 import { gradeOfSpecies } from '../shared/trade/grades.ts';
-import { MEASURES, type Measure, setsInjectedApart } from '../shared/yield/measure.ts';
-import { choice, cut, grade, shop, style } from './options.ts';
+import type { CutKey } from '../shared/trade/keys.ts';
+import { MEASURES, type Measure } from '../shared/yield/measure.ts';
+import { choice, cut, day, grade, shop, style } from './options.ts';
 import { styleOf } from './weigh/told.ts';
 
 const options = {
   cut: cut(),
   measure: choice(MEASURES),
-  by: choice(FACTORS),
+  by: choice(APART_BY),
   grade: { ...grade(), extra: false as const },
   style: style(),
   bone: choice(['in', 'out']),
   shop: { ...shop(), extra: false as const },
   wrap: choice(['none', 'paper', 'foil', 'boat']),
+  since: { ...day(), extra: false as const },
 } as const;
 
 export const average: Command = command({
@@ -28,40 +30,36 @@ export const average: Command = command({
   audience: () => 'club',
   options,
   form: () => ['cut', 'measure', 'by', 'grade'],
-  run: async ({ store, say }, given) => {
-    const measure = given.measure ?? 'trim';
+  run: (context, given) => {
     const cutKey = given.cut ?? null;
-    const by: FactorName = given.by ?? (cutKey === null ? 'cut' : 'grade');
+    const by: ApartBy = given.by ?? (cutKey === null ? 'cut' : 'grade');
     const filter = filterOf(given);
     // Shares of unlike cuts average to nothing: without a cut there is only one question.
-    if (cutKey === null && (by !== 'cut' || Object.keys(filter).length > 0))
+    const { since: _since, ...values } = filter;
+    if (cutKey === null && (by !== 'cut' || Object.keys(values).length > 0))
       throw new MemberError('cut-to-average', {});
-    const rows = async (injected: boolean) =>
-      narrowed(await store.columns(cutKey, measure, injected), filter);
-    const columns = await rows(false);
-    const apart = setsInjectedApart(measure) ? await rows(true) : null;
-    return averaged(
-      {
-        measure,
-        cut: cutKey,
-        by,
-        filter,
-        columns,
-        whole: wholeGroup(columns, measure, cutKey),
-        injected: apart === null || apart.count === 0 ? null : wholeGroup(apart, measure, cutKey),
-        groups: grouped(columns, measure, by),
-      },
-      say,
-    );
+    return answer(context, { cut: cutKey, measure: given.measure ?? 'trim', by, filter, mine: null });
+  },
+  actions: {
+    mine: {
+      by: 'anyone',
+      audience: 'member',
+      edits: false,
+      run: (context, { about: [cutKey = '', measure = 'trim', by = 'grade'] }) =>
+        answer(context, {
+          cut: cutKey === '' ? null : (cutKey as CutKey),
+          measure: measure as Measure,
+          by: by as ApartBy,
+          filter: {},
+          mine: context.member.id,
+        }),
+    },
   },
 });
 
-/** Months follow each other; everything else stands by how many pieces there are. */
-function grouped(columns: Columns, measure: Measure, by: FactorName): GroupFigures[] {
-  const groups = groupsBy(columns, measure, columns[by]);
-  return by === 'month'
-    ? groups.toSorted((one, other) => ((one.key ?? '') < (other.key ?? '') ? -1 : 1))
-    : groups;
+async function answer({ find, say }: Context, asked: Omit<AskedAverages, 'units'>): Promise<Reply> {
+  const whole = { ...asked, units: say.show.form.units };
+  return averaged(whole, await find('averages', whole), say);
 }
 
 function filterOf({
@@ -71,6 +69,7 @@ function filterOf({
   bone,
   shop: shopName,
   wrap,
+  since,
 }: Given<typeof options>): Filter {
   return {
     ...(gradeKey ? { grade: cutKey ? gradeOfSpecies(gradeKey, cutOf(cutKey).species) : gradeKey } : {}),
@@ -78,5 +77,6 @@ function filterOf({
     ...(bone ? { bone } : {}),
     ...(shopName ? { shop: shopName } : {}),
     ...(wrap ? { wrap } : {}),
+    ...(since ? { since } : {}),
   };
 }

@@ -8,6 +8,7 @@ import type { CalendarDay } from './measure/day.ts';
 import type { Price } from './measure/money.ts';
 import type { Nanograms } from './measure/units.ts';
 import type { CutKey, GradeKey, StyleKey } from './trade/keys.ts';
+import type { Measure } from './yield/measure.ts';
 import type { WeightName } from './yield/piece.ts';
 
 /** Every problem a member can be told about: code -> the values its sentence needs. */
@@ -133,6 +134,8 @@ export interface Questions {
   gain: { cooked: Nanograms; from: Nanograms };
   /** What came off and what was left do not add up to the piece. */
   gap: { trim: Nanograms; left: Nanograms; of: Nanograms; missing: Nanograms };
+  /** Kept, but far from what is usual in the club. */
+  unusual: { seq: number; cut: CutKey; measure: Measure };
   'two-pieces-or-two-goes': { read: string; summands: number };
   'which-weight-in-pan': { pan: string; options: readonly string[] };
   /** A bare number from a member who never said which units they use. */
@@ -176,6 +179,8 @@ export interface Labels {
   'as-typed': { option: string; weight: Nanograms };
   'as-came-off': { weight: Nanograms };
   'as-left': { weight: Nanograms };
+  'was-bought': { weight: Nanograms };
+  'it-is-right': Record<never, never>;
   'as-juice': { juice: Nanograms };
   'as-pieces': { pieces: number };
   'one-piece': Record<never, never>;
@@ -212,7 +217,7 @@ export interface Reading {
 }
 
 /** A doubt about weights that can be read well enough but look wrong. */
-export type Doubt = 'size' | 'trim' | 'gain' | 'gap';
+export type Doubt = 'size' | 'trim' | 'gain' | 'gap' | 'unusual';
 
 /** Something that two careful people could read differently: it is asked, never taken. */
 export class Ask<Code extends QuestionCode = QuestionCode> extends Error {

@@ -6,9 +6,10 @@ import { openDesk } from './answer/desk.ts';
 import { commandCards } from './discord/command-cards.ts';
 import { type Connection, type ConnectOptions, connect } from './discord/gateway.ts';
 import { type Environment, EnvironmentError } from './environment.ts';
+import { type Findings, openFindings } from './findings/open.ts';
 import type { Log } from './log.ts';
 import { openDraw } from './pictures/open.ts';
-import { migrateStore, openStore } from './store/open.ts';
+import { migrateStore, openStore, sharedFile } from './store/open.ts';
 import { startTimer } from './timer.ts';
 
 const NO_TOKEN = `There is no DISCORD_TOKEN, so there is nobody to log in as.
@@ -44,7 +45,8 @@ export async function startBot(environment: Environment, log: Log, options: BotO
   const { wrapStore = (store: Store) => store, now = Date.now, remindEveryMs, ...rest } = options;
   const store = wrapStore(await openMigrated(database, backupDir));
   log.info({ database }, 'store open');
-  const desk = openDesk({ store, commands, log });
+  const findings = openFindings(store, sharedFile(database));
+  const desk = openDesk({ store, findings, commands, log });
   try {
     const connection = await connect({
       draw: openDraw(environment, log),
@@ -69,8 +71,9 @@ export async function startBot(environment: Environment, log: Log, options: BotO
       log,
       ...(remindEveryMs === undefined ? {} : { everyMs: remindEveryMs }),
     });
-    return { ...connection, store, close: closing(connection, store, timer) };
+    return { ...connection, store, close: closing(connection, store, findings, timer) };
   } catch (problem) {
+    await findings.close();
     await store.close();
     throw settingOf(problem, environment);
   }
@@ -96,8 +99,11 @@ async function openMigrated(database: string, backupDir: string): Promise<Store>
 }
 
 /** Once the last answer is on its way nobody asks the store any more. */
-const closing = (connection: Connection, store: Store, stopTimer: () => void) => async (): Promise<void> => {
-  stopTimer();
-  await connection.close();
-  await store.close();
-};
+const closing =
+  (connection: Connection, store: Store, findings: Findings, stopTimer: () => void) =>
+  async (): Promise<void> => {
+    stopTimer();
+    await connection.close();
+    await findings.close();
+    await store.close();
+  };

@@ -120,6 +120,7 @@ describe('inside shared/', () => {
     'yield',
     'statistics',
     'club',
+    'findings',
     'words',
     'pictures',
     'chat',

@@ -107,6 +107,13 @@ export const weighActions: Readonly<Record<string, PressRule>> = {
   }),
   bone: fillsIn((value) => (value === 'in' || value === 'out' ? { bone: value } : {})),
   shop: fillsIn((value) => ({ shop: value })),
+  right: {
+    by: 'owner',
+    audience: 'club',
+    edits: true,
+    run: async (context, { about }) =>
+      changed(context, await pressedPiece(context, about), { confirmedAt: context.now }),
+  },
   another: {
     by: 'owner',
     audience: 'member',

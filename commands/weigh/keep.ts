@@ -84,6 +84,7 @@ function changeOf(context: Context, given: WeighGiven, piece: Piece): PieceChang
   const change = {
     ...(replaces ? forgotten(piece, gone) : {}),
     ...changeTold(given, typed, replaces ? null : piece, cut),
+    ...(confirmed.has('unusual') ? { confirmedAt: context.now } : {}),
     ...(gone.has('date') ? { day: dayAt(piece.postedAt, context.club.zone) } : {}),
     cut,
   };

@@ -3,6 +3,7 @@ import type { Club } from '../club/club.ts';
 import type { Member } from '../club/member.ts';
 import type { ClubStore } from '../club/store.ts';
 import type { Doubt } from '../errors.ts';
+import type { Find } from '../findings/index.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import type { Nanograms } from '../measure/units.ts';
 import type { Speech } from '../words/index.ts';
@@ -15,6 +16,8 @@ export interface Context {
   /** The interaction that this comes of: what is kept under it is kept once. */
   id: string;
   store: ClubStore;
+  /** What the club's pieces say. */
+  find: Find;
   club: Club;
   member: Member;
   pans: ReadonlyMap<string, Nanograms>;

@@ -1,14 +1,18 @@
 /** The figures of a group of pieces: by cut, by grade, or all of a cut. */
-import { type Averages, averages, type Group } from '../statistics/averages.ts';
+import { type Averages, averages } from '../statistics/averages.ts';
 import { rowsAt } from '../statistics/rows.ts';
 import type { Measure } from '../yield/measure.ts';
+import { placesBy, rowsOf } from './columns.ts';
+import type { Sifted } from './sift.ts';
 import type { Columns, Factor } from './store.ts';
 
 /** A group's averages under the names that `figures` has, for a loss or, where the measure is a yield, the yield. */
-export interface GroupFigures extends Omit<Averages, 'gained'> {
+export interface GroupFigures extends Averages {
   /** The key of the cut or grade; null for pieces that were not told one. */
   key: string | null;
-  /** Rows left out of this measure because they gained weight. */
+  /** Rows left out of this measure: unusual and not confirmed, without a loss, or heavier than before. */
+  waiting: number;
+  untouched: number;
   gained: number;
 }
 
@@ -22,55 +26,64 @@ export const isThin = ({ pieces, members }: { pieces: number; members: number })
 /** What a member reads as a share: trim as what came off, every other measure as what was kept. */
 export const shareShown = (measure: Measure, loss: number): number => (measure === 'trim' ? loss : 1 - loss);
 
-/** All rows of `columns` as one group. */
-export function wholeGroup(columns: Columns, measure: Measure, key: string | null): GroupFigures {
-  return groupFigures(key, measure, { base: columns.base, loss: columns.loss, member: columns.member.codes });
+/** All rows as one group. */
+export function wholeGroup(sifted: Sifted, measure: Measure, key: string | null): GroupFigures {
+  const { waiting, untouched, gained } = sifted;
+  return {
+    key,
+    ...shown(measure, averages(rowsOf(sifted.counted))),
+    waiting: waiting.count,
+    untouched: untouched.count,
+    gained: gained.count,
+  };
 }
 
-/** The places of the rows of each value of a factor, in posting order; of those without a value under null. */
-export function placesBy(
-  { count }: Columns,
-  { codes, values }: Factor,
-): ReadonlyMap<string | null, readonly number[]> {
-  const places = new Map<string | null, number[]>();
-  for (let row = 0; row < count; row++) {
-    const key = values[codes[row] ?? -1] ?? null;
-    const own = places.get(key);
-    if (own === undefined) places.set(key, [row]);
-    else own.push(row);
-  }
-  return places;
-}
-
-/** One group for each value of a factor, most pieces first; rows without a value are a group of their own, last. */
-export function groupsBy(columns: Columns, measure: Measure, factor: Factor): GroupFigures[] {
-  const rows = { ...columns, member: columns.member.codes };
-  return [...placesBy(columns, factor)]
-    .map(([key, places]) => groupFigures(key, measure, rowsAt(rows, places)))
+/**
+ * One group for each value of a factor, most pieces first; rows without a value are a group of their own, last.
+ * @param factorOf of any columns, e.g. their grade
+ */
+export function groupsBy(
+  sifted: Sifted,
+  measure: Measure,
+  factorOf: (columns: Columns) => Factor,
+): GroupFigures[] {
+  const placesOf = (columns: Columns) => placesBy(columns, factorOf(columns));
+  const counted = placesOf(sifted.counted);
+  const [waiting, untouched, gained] = [sifted.waiting, sifted.untouched, sifted.gained].map(placesOf);
+  const keys = new Set(
+    [counted, waiting, untouched, gained].flatMap((places) => [...(places?.keys() ?? [])]),
+  );
+  const rows = rowsOf(sifted.counted);
+  return [...keys]
+    .map((key) => ({
+      key,
+      ...shown(measure, averages(rowsAt(rows, counted.get(key) ?? []))),
+      waiting: waiting?.get(key)?.length ?? 0,
+      untouched: untouched?.get(key)?.length ?? 0,
+      gained: gained?.get(key)?.length ?? 0,
+    }))
     .toSorted(
       (one, other) => Number(one.key === null) - Number(other.key === null) || other.pieces - one.pieces,
     );
 }
 
-function groupFigures(key: string | null, measure: Measure, group: Group): GroupFigures {
-  const found = averages(group);
-  if (measure === 'trim') return { key, ...found };
-  const shown = (loss: number | null) => (loss === null ? null : shareShown(measure, loss));
+function shown(measure: Measure, found: Averages): Averages {
+  if (measure === 'trim') return found;
+  const kept = (loss: number | null) => (loss === null ? null : shareShown(measure, loss));
   return {
-    key,
     ...found,
     // What is lost least is kept most: the ends of ranges and the quartiles change places.
-    meanShare: shown(found.meanShare),
-    meanLow: shown(found.meanHigh),
-    meanHigh: shown(found.meanLow),
-    pooledShare: shown(found.pooledShare),
-    pooledLow: shown(found.pooledHigh),
-    pooledHigh: shown(found.pooledLow),
-    memberMean: shown(found.memberMean),
-    memberLow: shown(found.memberHigh),
-    memberHigh: shown(found.memberLow),
-    median: shown(found.median),
-    lowerQuartile: shown(found.upperQuartile),
-    upperQuartile: shown(found.lowerQuartile),
+    meanShare: kept(found.meanShare),
+    meanLow: kept(found.meanHigh),
+    meanHigh: kept(found.meanLow),
+    pooledShare: kept(found.pooledShare),
+    pooledLow: kept(found.pooledHigh),
+    pooledHigh: kept(found.pooledLow),
+    memberMean: kept(found.memberMean),
+    memberLow: kept(found.memberHigh),
+    memberHigh: kept(found.memberLow),
+    median: kept(found.median),
+    lowerQuartile: kept(found.upperQuartile),
+    upperQuartile: kept(found.lowerQuartile),
   };
 }

@@ -11,16 +11,16 @@ export interface Place {
 
 /**
  * The place of the piece with this number, among all rows or those of its grade; null where it has no row.
- * Rows that gained weight are not compared.
+ * @param columns those that are counted
  */
 export function placeOf(columns: Columns, seq: number, withinGrade: boolean): Place | null {
   const own = columns.seq.indexOf(seq);
   const share = (row: number) => (columns.loss[row] ?? 0) / (columns.base[row] ?? 1);
-  if (own < 0 || share(own) < 0) return null;
+  if (own < 0) return null;
   const grade = columns.grade.codes[own];
   const place = { others: 0, lostMore: 0, lostAsMuch: 0 };
   for (let row = 0; row < columns.count; row++) {
-    if (row === own || share(row) < 0 || (withinGrade && columns.grade.codes[row] !== grade)) continue;
+    if (row === own || (withinGrade && columns.grade.codes[row] !== grade)) continue;
     place.others += 1;
     if (share(row) > share(own)) place.lostMore += 1;
     else if (share(row) === share(own)) place.lostAsMuch += 1;

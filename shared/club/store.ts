@@ -87,6 +87,10 @@ export interface Columns {
   approximate: Uint8Array;
   /** 1 where its poster confirmed it. */
   confirmed: Uint8Array;
+  /** Days since 1970-01-01. */
+  day: Int32Array;
+  /** What was paid for a kilo of it, in the row's currency; NaN where no price was told. */
+  pricePerKg: Float64Array;
   member: Factor;
   cut: Factor;
   grade: Factor;
@@ -96,6 +100,8 @@ export interface Columns {
   wrap: Factor;
   /** Calendar month, `2026-07`. */
   month: Factor;
+  /** Of the price, ISO 4217. */
+  currency: Factor;
 }
 
 /** A club's own store: bound to one club, so that one club's rows never reach another. */
@@ -151,6 +157,8 @@ export interface ClubStore {
    * From the heat on, injected and pumped pieces are a group of their own: they are the rows of `injected` alone.
    */
   columns(cut: CutKey | null, measure: Measure, injected?: boolean): Promise<Columns>;
+  /** Rises with each write to a cut, at least once a piece; over all cuts, for null. */
+  version(cut: CutKey | null): Promise<number>;
   /** The shops the club named, most used first, at most 100. */
   shops(): Promise<string[]>;
 

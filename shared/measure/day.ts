@@ -32,6 +32,12 @@ export function calendarDay(year: number, month: number, day: number): CalendarD
 /** UTC milliseconds at the start of `day`, as if the club were in Greenwich: for arithmetic and printing. */
 export const dayTime = (day: CalendarDay): number => Date.parse(`${day}T00:00:00Z`);
 
+/**
+ * Days since 1970-01-01.
+ * @example dayNumber('1970-02-01' as CalendarDay) // 31
+ */
+export const dayNumber = (day: CalendarDay): number => Math.round(dayTime(day) / DAY_MS);
+
 /** The day that is `count` days after `day`; before it, if `count` is below zero: 2026-03-01 less 1 is 2026-02-28. */
 export const addDays = (day: CalendarDay, count: number): CalendarDay =>
   new Date(dayTime(day) + count * DAY_MS).toISOString().slice(0, 10) as CalendarDay;

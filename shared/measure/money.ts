@@ -2,7 +2,7 @@
 import { type Currency, currencyDigits } from './currency.ts';
 import { add, lowest, type Ratio, ratio, rounded, times } from './ratio.ts';
 import { WHOLE_NANOGRAMS } from './unit-words.ts';
-import type { Nanograms, Units, WeightUnit } from './units.ts';
+import { NANOGRAMS, type Nanograms, type Units, type WeightUnit } from './units.ts';
 
 export type { Currency } from './currency.ts';
 export { readPrice } from './price.ts';
@@ -51,6 +51,16 @@ const exact = ({ numerator, denominator }: Money): Ratio => ratio(numerator, den
 function moneyOf(value: Ratio, currency: Currency): Money {
   const { n, d } = lowest(value);
   return { numerator: n, denominator: d, currency };
+}
+
+/**
+ * What a price comes to for a kilo, as a plain number: for figures and averages, not for bills.
+ * @param bought what it was paid for, above 0
+ * @example pricePerKg({ amount: 49_900, basis: 'lb' }, bought) // 11.0010668...
+ */
+export function pricePerKg({ amount, basis }: Pick<Price, 'amount' | 'basis'>, bought: Nanograms): number {
+  const nanograms = basis === 'all' ? bought : Number(BASIS_NANOGRAMS[basis]);
+  return (amount / Number(AMOUNT_PARTS)) * (NANOGRAMS.kg / nanograms);
 }
 
 /** One currency for both, or a bug: nothing here knows rates of exchange. */

@@ -16,6 +16,10 @@ const RANGE_WIDTH = 4;
 export interface RowMarks {
   /** Ascending fractions. */
   shares: readonly number[];
+  /** The reader's own among them. */
+  mine: readonly number[];
+  /** How many pieces there are, drawn or not. */
+  count: number;
   /** Null for one piece, which is its own mean. */
   mean: number | null;
   half: readonly [number, number] | null;
@@ -24,6 +28,7 @@ export interface RowMarks {
 
 export interface RowNames {
   pieces: string;
+  mine: string;
   mean: string;
   half: string;
   range: string;
@@ -37,15 +42,19 @@ const FEWER = 0.9;
 
 /**
  * What is drawn of each group: all of it, or an even choice, where all would be too many or would not fit its strip.
- * @param groups ascending fractions
+ * @param groups ascending fractions, of `count` pieces each
  */
-export function chosen(axis: Axis, groups: readonly (readonly number[])[]): readonly (readonly number[])[] {
+export function chosen(
+  axis: Axis,
+  groups: readonly Pick<RowMarks, 'shares' | 'mine' | 'count'>[],
+): readonly (readonly number[])[] {
   const strip = stripOf(groups.length);
-  const all = groups.reduce((sum, { length }) => sum + length, 0);
-  const most = MOST_MARKS - groups.length;
-  return groups.map((shares) => {
+  const all = groups.reduce((sum, { count }) => sum + count, 0);
+  const mine = groups.reduce((sum, own) => sum + own.mine.length, 0);
+  const most = MOST_MARKS - groups.length - mine;
+  return groups.map(({ shares, count }) => {
     // One at least of each group: the rest is shared out.
-    const part = 1 + Math.floor(((most - groups.length) * shares.length) / all);
+    const part = 1 + Math.max(0, Math.floor(((most - groups.length) * count) / all));
     let some = all <= most ? shares : thin(shares, part);
     const fits = () =>
       highest(
@@ -82,6 +91,7 @@ export function marksOf(axis: Axis, rows: readonly RowMarks[], names: RowNames):
       borderWidth: MEAN_WIDTH,
       clip: false,
     },
+    ...(rows.every(({ mine }) => mine.length === 0) ? [] : [ownMarks(axis, rows, names.mine, middleOf)]),
     ...(bands('range').length === 0 ? [] : [bandsOf(names.range, bands('range'), RANGE_WIDTH, INK)]),
     {
       label: names.pieces,
@@ -99,3 +109,24 @@ export function marksOf(axis: Axis, rows: readonly RowMarks[], names: RowNames):
     ...(bands('half').length === 0 ? [] : [bandsOf(names.half, bands('half'), strip, PALE_BLUE)]),
   ];
 }
+
+/** Another shape, size and colour, on the middle of its row. */
+const OWN = 9;
+
+const ownMarks = (
+  axis: Axis,
+  rows: readonly RowMarks[],
+  label: string,
+  middleOf: (index: number) => number,
+): Json => ({
+  label,
+  data: rows.flatMap(({ mine }, index) =>
+    mine.map((share) => ({ x: shareAt(axis, along(axis, share)), y: middleOf(index) })),
+  ),
+  pointStyle: 'rectRot',
+  radius: OWN,
+  backgroundColor: OKABE_ITO.vermillion,
+  borderColor: INK,
+  borderWidth: 1.5,
+  clip: false,
+});

@@ -15,8 +15,10 @@ export interface Group {
   name: string;
   /** Whether the name is the club's own word: then it is drawn on this machine only. */
   own: boolean;
-  /** Fractions, those that gained weight left out. */
+  /** Fractions: of every piece, or of an even choice of them. */
   shares: readonly number[];
+  /** Of them, those of whoever the picture is for; drawn besides. */
+  mine?: readonly number[];
   figures: GroupFigures;
   /** Where the mean likely lies, drawn where both are told. */
   low?: number | null;
@@ -51,6 +53,8 @@ export function rowOf(group: Group): Row[] {
       group,
       told,
       shares: group.shares.toSorted((a, b) => a - b),
+      mine: group.mine ?? [],
+      count: pieces,
       mean: pieces < 2 ? null : told,
       half: pieces < FEWEST_FOR_HALF ? null : pair(lowerQuartile, upperQuartile),
       range: pair(group.low ?? null, group.high ?? null),
@@ -61,12 +65,13 @@ export function rowOf(group: Group): Row[] {
 /** How it is read, and what of it is not drawn. */
 export function footOf(rows: readonly Row[], groups: number, words: Words): readonly string[] {
   const first = rows[0]?.group.figures;
-  const count = rows.reduce((sum, { group }) => sum + group.shares.length, 0);
+  const count = rows.reduce((sum, { group }) => sum + group.figures.pieces, 0);
   const drawn = rows.reduce((sum, { shares }) => sum + shares.length, 0);
   return [
     words.reading({
       halves: rows.some(({ half }) => half !== null),
       ranges: rows.some(({ range }) => range !== null),
+      mine: rows.some(({ mine }) => mine.length > 0),
     }),
     first === undefined ? null : words.countsNote({ count: first.pieces, members: first.members }),
     drawn < count ? words.drawn({ count, drawn }) : null,

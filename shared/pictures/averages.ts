@@ -80,10 +80,7 @@ export function averagesOf(grouped: Grouped, words: Words, show: Show): Picture 
   const axis = axisOf(
     whole.flatMap(({ shares, told, half, range }) => [...shares, told, ...(half ?? []), ...(range ?? [])]),
   );
-  const drawn = chosen(
-    axis,
-    whole.map(({ shares }) => shares),
-  );
+  const drawn = chosen(axis, whole);
   const rows = whole.map((row, index) => ({ ...row, shares: drawn[index] ?? [] }));
   const key =
     mean === null ? null : { figure: show.share(mean), caption: words.onAverage(), colour: OKABE_ITO.blue };
@@ -100,7 +97,13 @@ export function averagesOf(grouped: Grouped, words: Words, show: Show): Picture 
     ...axisNotes(axis, bottom, measure, words.axis),
     ...foot(footTexts, footTop),
   ];
-  const names = { pieces: words.pieces(), mean: words.means(), half: words.halves(), range: words.ranges() };
+  const names = {
+    pieces: words.pieces(),
+    mine: words.mine(),
+    mean: words.means(),
+    half: words.halves(),
+    range: words.ranges(),
+  };
   return {
     name: 'averages',
     width: WIDTH,

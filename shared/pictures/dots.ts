@@ -1,7 +1,6 @@
 /** Many pieces as dots that don't hide each other: which are drawn, how large, and where they come to stand. */
 
-/** A chart of more marks is slow to draw, and no clearer. */
-export const MOST_MARKS = 400;
+export { MOST_MARKS, thin } from '../statistics/thin.ts';
 
 /** One dot of a stack. */
 export interface Dot {
@@ -19,19 +18,6 @@ const STEPS = [18, 16, 14, 12, 11, 10, 9, 8, 7, 6, 5] as const;
 const BETWEEN = 1.5;
 
 export const radiusOf = (step: number): number => (step - BETWEEN) / 2;
-
-/**
- * At most `most` of the values, evenly out of their order from the least to the greatest, both of which are among them:
- * they lie as all of them do, and the same values give the same choice.
- * @param sorted ascending
- * @example thin([1, 2, 3, 4, 5], 3) // [1, 3, 5]
- */
-export function thin(sorted: readonly number[], most: number): readonly number[] {
-  if (sorted.length <= most) return sorted;
-  if (most < 2) return sorted.slice(0, most);
-  const apart = (sorted.length - 1) / (most - 1);
-  return Array.from({ length: most }, (_none, index) => sorted[Math.round(index * apart)] ?? 0);
-}
 
 /** Runs of values that are less than a step from their first one. */
 function runs(sorted: readonly number[], step: number): readonly (readonly number[])[] {

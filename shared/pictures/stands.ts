@@ -22,10 +22,10 @@ const FOOT = 50;
 type Words = PictureWords['stands'];
 
 export interface Standing {
-  /** The club's pieces of the cut that have the measure, one at least; those that gained weight are left out. */
+  /** The club's pieces that are counted in the measure, one at least. */
   columns: Columns;
   measure: Measure;
-  /** The number of this piece, one of the columns' rows. One that gained weight, or is none of them, is not marked. */
+  /** The number of this piece. One that is none of the columns' rows is not marked. */
   seq: number;
   club: GroupFigures;
 }
@@ -38,9 +38,9 @@ interface Drawn extends Marks {
 }
 
 function drawnOf({ columns, measure, seq, club }: Standing): Drawn {
-  const { shares, seq: numbers } = sharesOf(columns, measure);
+  const shares = sharesOf(columns, measure);
   if (shares.length === 0) throw new RangeError('there is no piece to draw');
-  const row = numbers.indexOf(seq);
+  const row = columns.seq.indexOf(seq);
   const own = shares[row] ?? null;
   const others = thin(
     [...shares.filter((_share, index) => index !== row)].toSorted((a, b) => a - b),

@@ -1,239 +1,166 @@
-/** The club's averages: of every cut, or of one apart by grade, style, shop and so on. */
-import type { Figures, Reply } from '../chat/reply.ts';
-import { FEWEST_FOR_HALF, type GroupFigures, isThin } from '../club/group.ts';
-import type { FactorName, Filter } from '../club/narrow.ts';
-import { sharesBy, sharesOf } from '../club/shares.ts';
-import type { Columns } from '../club/store.ts';
+/** The club's averages: of every cut, or of one apart by grade, style, size, shop and so on. */
+import type { Action, Figures, Reply } from '../chat/reply.ts';
+import { type GroupFigures, isThin } from '../club/group.ts';
+import type { AskedAverages, FoundAverages, FoundGroup } from '../findings/averages.ts';
 import { averagesOf } from '../pictures/averages.ts';
 import type { Group, Grouped } from '../pictures/averages-rows.ts';
 import type { Picture } from '../pictures/picture.ts';
-import type { Bone, CutKey, GradeKey, StyleKey, Wrap } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
-import type { Measure } from '../yield/measure.ts';
+import { isOwnWord, namesOf } from './average-names.ts';
+import { apartLines, leftOut, memberLine, pooledSmall, rangeLine, spreadLine } from './averages-told.ts';
 
-/** The two averages are told side by side from this difference on: a point. */
-const WORTH_TELLING = 0.01;
+type Names = (key: string | null) => string;
 
-/** What is averaged: of one cut or of all, apart by one factor. */
-export interface Averaged {
-  measure: Measure;
-  /** Null: all cuts, by cut. */
-  cut: CutKey | null;
-  by: FactorName;
-  /** What the rows were narrowed down to. */
-  filter: Filter;
-  columns: Columns;
-  whole: GroupFigures;
-  /** Injected and pumped pieces, where they are a group of their own. */
-  injected: GroupFigures | null;
-  groups: readonly GroupFigures[];
-}
-
-export function averaged(of: Averaged, say: Speech): Reply {
-  const { measure, cut, by, whole, injected, filter } = of;
-  const groups = of.groups.filter(({ meanShare }) => meanShare !== null);
+export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech): Reply {
+  const { unfiltered, injected } = found;
+  const { figures } = found.whole;
+  const few = unfiltered !== null && isThin(figures) && !isThin(unfiltered.figures);
+  // Some pieces too few for an average of their own: the whole cut answers in their place, and it is said.
+  const shown = few && unfiltered !== null ? { ...found, whole: unfiltered, groups: [] } : found;
+  const whole = shown.whole.figures;
+  const groups = shown.groups.filter(({ figures: { meanShare } }) => meanShare !== null);
   // A group of those that did not tell is worth a row only beside one that did.
-  const told = groups.some(({ key }) => key !== null) ? groups : [];
-  const { meanShare: share, pieces: count, members } = whole;
-  if (share === null) return nothingYet(measure, cut, whole, injected, say);
-  const names = namesOf(by, told, say);
+  const told = groups.some(({ figures: { key } }) => key !== null) ? groups : [];
+  const names = namesOf(asked.by, told, say);
+  const only = filterNames(asked, say);
+  if (whole.meanShare === null) return nothingYet(asked, shown, say);
   return {
-    answer:
-      cut === null
-        ? say.averages.allCuts({ measure, cuts: told.length, count, members })
-        : say.averages.cut({ cut, measure, share, count, members }),
-    lines:
-      cut === null
+    answer: answerOf(asked, shown, told.length, say),
+    lines: [
+      few ? say.averages.tooFew({ parts: only, count: figures.pieces, members: figures.members }) : null,
+      ...(asked.cut === null
         ? []
-        : [...rangeLines(whole, say), ...apartLines(measure, whole, say), ...spreadLines(whole, say)],
+        : [rangeLine(whole, say), ...apartLines(asked.measure, whole, say), memberLine(shown, say)]),
+      asked.cut === null || few ? null : spreadLine(whole, say),
+    ].filter((line) => line !== null),
     ...(told.length === 0 ? {} : { table: tableOf(told, names, say) }),
-    ...pictureOf(of, told, names, say),
+    ...pictureOf(asked, shown, told, names, say),
     small: [
-      ...filterLines(filter, say),
-      ...(cut === null ? [] : pooledSmall(measure, whole, say)),
-      ...(by === 'member' && told.length > 0
-        ? [say.averages.who({ members: told.map(({ key }) => key ?? '') })]
+      ...(few || only.length === 0 ? [] : [say.averages.only({ parts: only })]),
+      ...(asked.cut === null ? [] : pooledSmall(asked.measure, whole, say)),
+      ...(asked.by === 'member' && told.length > 0
+        ? [say.averages.who({ members: told.map(({ figures: { key } }) => key ?? '') })]
         : []),
       ...(told.length === 0 ? [] : [say.averages.countsNote()]),
+      ...(told.some(({ figures: group }) => isThin(group)) ? [say.averages.thinNote()] : []),
       ...leftOut(whole, injected, say),
     ],
-    figures: figuresOf(of, groups, names),
+    actions: actionsOf(asked, say),
+    figures: figuresOf(asked, found, shown, names),
   };
 }
 
-/** What each group is called, by its key. People are numbers here: the small print says who, where a name is no text. */
-function namesOf(
-  by: FactorName,
-  groups: readonly GroupFigures[],
+function answerOf(
+  { cut, measure, mine }: AskedAverages,
+  { whole: { figures }, mine: own }: FoundAverages,
+  groups: number,
   say: Speech,
-): (key: string | null) => string {
-  const places = new Map(groups.map(({ key }, place) => [key, say.show.count(place + 1)]));
-  const named: Record<FactorName, (key: string) => string> = {
-    cut: (key) => say.trade.cut(key as CutKey),
-    grade: (key) => say.trade.grade(key as GradeKey),
-    style: (key) => say.trade.style(key as StyleKey),
-    bone: (key) => say.trade.bone(key as Bone),
-    wrap: (key) => say.trade.wrap(key as Wrap),
-    shop: (key) => key,
-    month: (key) => key,
-    member: (key) => places.get(key) ?? '',
-  };
-  return (key) => (key === null ? say.trade.notTold() : named[by](key));
+): string {
+  const { pieces: count, members, meanShare: share } = figures;
+  if (mine !== null && own !== null)
+    return own.meanShare === null || share === null
+      ? say.averages.noneOfYours({ cut, measure })
+      : say.averages.yours({ cut, measure, share: own.meanShare, count: own.pieces, club: share });
+  if (cut === null || share === null) return say.averages.allCuts({ measure, cuts: groups, count, members });
+  return say.averages.cut({ cut, measure, share, count, members });
 }
 
-/** The club's own words: they are drawn here, and never sent out. */
-const OWN_WORDS: ReadonlySet<FactorName> = new Set(['shop']);
+const filterNames = ({ filter }: AskedAverages, say: Speech): string[] => {
+  const { since, until: _until, ...values } = filter;
+  return [
+    ...Object.entries(values).map(([by, key]) => namesOf(by as keyof typeof values, [], say)(key)),
+    ...(since === undefined ? [] : [say.averages.since({ day: since })]),
+  ];
+};
 
-const isOwn = (by: FactorName, key: string | null): boolean =>
-  OWN_WORDS.has(by) || (by === 'cut' && (key?.startsWith('own/') ?? false));
+/** The private view of the same, with the asker's own pieces marked: what a filter leaves is no button's business. */
+function actionsOf({ cut, measure, by, filter, mine }: AskedAverages, say: Speech): Action[] {
+  if (mine !== null || Object.keys(filter).length > 0) return [];
+  const id = {
+    command: 'average',
+    action: 'mine',
+    by: 'anyone',
+    owner: '0',
+    about: [cut ?? '', measure, by],
+  } as const;
+  return [{ kind: 'button', label: say.averages.whereMine(), id }];
+}
 
-const tableOf = (
-  groups: readonly GroupFigures[],
-  nameOf: (key: string | null) => string,
-  say: Speech,
-): string[][] => [
+const tableOf = (groups: readonly FoundGroup[], nameOf: Names, say: Speech): string[][] => [
   [say.averages.head.name(), say.averages.head.mean(), say.averages.head.counts()],
-  ...groups.map((group) => row(nameOf(group.key), group, say)),
+  ...groups.map(({ figures }) => row(nameOf(figures.key), figures, say)),
+];
+
+const row = (name: string, figures: GroupFigures, say: Speech): string[] => [
+  name,
+  figures.meanShare === null
+    ? ''
+    : say.averages.meanCell({ share: figures.meanShare, thin: isThin(figures) }),
+  say.averages.countsCell({ count: figures.pieces, members: figures.members }),
 ];
 
 /** One piece needs no picture: the answer says its share. */
 const FEWEST_DRAWN = 2;
 
 function pictureOf(
-  { measure, cut, by, columns, whole }: Averaged,
-  groups: readonly GroupFigures[],
-  nameOf: (key: string | null) => string,
+  { measure, cut, by }: AskedAverages,
+  { whole }: FoundAverages,
+  groups: readonly FoundGroup[],
+  nameOf: Names,
   say: Speech,
 ): { picture?: Picture } {
-  if (whole.pieces < FEWEST_DRAWN) return {};
-  const shares = sharesBy(columns, measure, columns[by]);
-  const rowFor = (figures: GroupFigures): Group => ({
-    name: nameOf(figures.key),
-    own: isOwn(by, figures.key),
-    shares: shares.get(figures.key) ?? [],
-    figures,
-    ...(isThin(figures) ? {} : { low: figures.meanLow, high: figures.meanHigh }),
-  });
+  if (whole.figures.pieces < FEWEST_DRAWN) return {};
   const words = say.pictures.averages;
-  const alone = cut !== null && groups.length === 0;
-  const grouped: Omit<Grouped, 'measure'> = alone
-    ? {
-        about: say.trade.cut(cut),
-        mean: whole.meanShare,
-        groups: [
-          {
-            ...rowFor(whole),
-            name: say.trade.cut(cut),
-            own: isOwn('cut', cut),
-            shares: [...sharesOf(columns, measure).shares],
-          },
-        ],
-      }
-    : {
-        about: cut === null ? words.byCut() : words.ofCutBy({ cut, by }),
-        mean: cut === null ? null : whole.meanShare,
-        groups: groups.map(rowFor),
-      };
+  const rowOf = (group: FoundGroup, name: string, own: boolean): Group => {
+    const { figures, shares, mine } = group;
+    const range = isThin(figures) ? {} : { low: figures.meanLow, high: figures.meanHigh };
+    return { name, own, shares, mine, figures, ...range };
+  };
+  const grouped: Omit<Grouped, 'measure'> =
+    cut !== null && groups.length === 0
+      ? {
+          about: say.trade.cut(cut),
+          mean: whole.figures.meanShare,
+          groups: [rowOf(whole, say.trade.cut(cut), isOwnWord('cut', cut))],
+        }
+      : {
+          about: cut === null ? words.byCut() : words.ofCutBy({ cut, by }),
+          mean: cut === null ? null : whole.figures.meanShare,
+          groups: groups.map((group) =>
+            rowOf(group, nameOf(group.figures.key), isOwnWord(by, group.figures.key)),
+          ),
+        };
   return { picture: averagesOf({ measure, ...grouped }, words, say.show) };
 }
 
-const filterLines = (filter: Filter, say: Speech): string[] => {
-  const parts = (Object.entries(filter) as [FactorName, string][]).map(([by, key]) =>
-    namesOf(by, [], say)(key),
-  );
-  return parts.length === 0 ? [] : [say.averages.only({ parts })];
-};
-
-const nothingYet = (
-  measure: Measure,
-  cut: CutKey | null,
-  whole: GroupFigures,
-  injected: GroupFigures | null,
-  say: Speech,
-): Reply => ({
-  answer: say.averages.none({ measure, cut }),
-  small: leftOut(whole, injected, say),
-  figures: { measure, groups: [], injected: injected === null ? null : { ...injected } },
+const nothingYet = (asked: AskedAverages, { whole, injected }: FoundAverages, say: Speech): Reply => ({
+  answer: say.averages.none({ measure: asked.measure, cut: asked.cut }),
+  small: leftOut(whole.figures, injected, say),
+  figures: {
+    measure: asked.measure,
+    waiting: whole.figures.waiting,
+    groups: [],
+    injected: injected === null ? null : { ...injected },
+  },
 });
 
-const row = (name: string, { meanShare, pieces: count, members }: GroupFigures, say: Speech): string[] => [
-  name,
-  meanShare === null ? '' : say.show.share(meanShare),
-  say.averages.countsCell({ count, members }),
-];
-
-/** The ranges that are told: none of a thin group, and no share below nothing or above the whole. */
-function toldRanges(group: GroupFigures) {
-  const told = ({ low, high }: { low: number | null; high: number | null }) =>
-    isThin(group) || low === null || high === null
-      ? null
-      : { low: Math.max(0, low), high: Math.min(1, high) };
-  return {
-    mean: told({ low: group.meanLow, high: group.meanHigh }),
-    pooled: told({ low: group.pooledLow, high: group.pooledHigh }),
-    member: told({ low: group.memberLow, high: group.memberHigh }),
-  };
-}
-
-function rangeLines(whole: GroupFigures, say: Speech): string[] {
-  const { mean } = toldRanges(whole);
-  return mean === null ? [] : [say.averages.range(mean)];
-}
-
-const apart = ({ meanShare, pooledShare }: GroupFigures): number => (pooledShare ?? 0) - (meanShare ?? 0);
-
-/** The pooled share in the open, with the reason, where it differs by a point or more. */
-function apartLines(measure: Measure, whole: GroupFigures, say: Speech): string[] {
-  const { pooledShare } = whole;
-  if (pooledShare === null || Math.abs(apart(whole)) < WORTH_TELLING) return [];
-  // Pooled counts pounds: where it loses less than the average piece does, the heavier pieces lose less.
-  const losesLess = measure === 'trim' ? apart(whole) < 0 : apart(whole) > 0;
-  const why = say.averages.whyDifferent({ heavierIs: losesLess ? 'less' : 'more' });
-  return [`${say.averages.pooled({ measure, share: pooledShare, range: toldRanges(whole).pooled })} ${why}`];
-}
-
-function pooledSmall(measure: Measure, whole: GroupFigures, say: Speech): string[] {
-  const { pooledShare } = whole;
-  const told = pooledShare === null || Math.abs(apart(whole)) >= WORTH_TELLING;
-  return told ? [] : [say.averages.pooled({ measure, share: pooledShare, range: toldRanges(whole).pooled })];
-}
-
-function spreadLines(whole: GroupFigures, say: Speech): string[] {
-  const { pieces, members, memberMean, median, lowerQuartile: low, upperQuartile: high } = whole;
-  return [
-    members < 2 || memberMean === null
-      ? say.averages.oneMember()
-      : say.averages.memberMean({ share: memberMean, range: toldRanges(whole).member }),
-    median === null || low === null || high === null || pieces < FEWEST_FOR_HALF
-      ? null
-      : say.averages.middleHalf({ median, low, high }),
-  ].filter((line) => line !== null);
-}
-
-/** What these figures leave out: pieces that gained, and those that took up brine, with their own average. */
-const leftOut = ({ gained }: GroupFigures, injected: GroupFigures | null, say: Speech): string[] => [
-  ...(gained === 0 ? [] : [say.averages.gained({ count: gained })]),
-  ...(injected?.meanShare == null
-    ? []
-    : [
-        say.averages.injected({
-          share: injected.meanShare,
-          count: injected.pieces,
-          members: injected.members,
-        }),
-      ]),
-];
-
+/** The group that was asked about; where it is too few and its whole cut answered, that one stands under `only`. */
 function figuresOf(
-  { measure, by, whole, injected }: Averaged,
-  groups: readonly GroupFigures[],
-  nameOf: (key: string | null) => string,
+  { measure, by }: AskedAverages,
+  asked: FoundAverages,
+  shown: FoundAverages,
+  nameOf: Names,
 ): Figures {
+  const { injected, mine, whole } = shown;
   return {
     measure,
     by,
-    ...whole,
+    ...whole.figures,
+    only: asked.whole === whole ? null : { ...asked.whole.figures },
+    mine: mine === null ? null : { ...mine },
     injected: injected === null ? null : { ...injected },
-    groups: groups.map((group) => ({ ...group, name: nameOf(group.key) })),
+    groups: shown.groups
+      .filter(({ figures: { meanShare } }) => meanShare !== null)
+      .map(({ figures }) => ({ ...figures, name: nameOf(figures.key) })),
   };
 }

@@ -12,11 +12,13 @@ export interface Offer {
   club: Club;
   /** The shops the club named. */
   shops: readonly string[];
+  /** Unusual in the club, and nobody stands by it yet. */
+  waiting: boolean;
   /** The line that added to the piece, where it could have been meant for another one; null otherwise. */
   addedBy: string | null;
 }
 
-export function cardActions({ piece, club, shops, addedBy }: Offer, say: Speech): Action[] {
+export function cardActions({ piece, club, shops, waiting, addedBy }: Offer, say: Speech): Action[] {
   const id = (action: string, ...about: string[]): ActionId => ({
     command: 'weigh',
     action,
@@ -34,6 +36,7 @@ export function cardActions({ piece, club, shops, addedBy }: Offer, say: Speech)
   return [
     ...menus(piece, club, shops, say, id),
     stage === null ? null : { ...button(weighing.stage[stage](), 'stage', stage), main: true },
+    waiting ? button(weighing.isRight(), 'right') : null,
     piece.saved.length > 0 || weightsOf(piece).trim === null
       ? null
       : button(weighing.saveTrimmings(), 'saved'),

@@ -17,7 +17,9 @@ export interface Standing {
   measure: Measure;
   columns: Columns;
   club: GroupFigures;
-  /** Null where the piece has not come to the measure yet. */
+  /** Whether it is unusual here, and nobody stands by it yet. */
+  waiting: boolean;
+  /** Null where the piece has not come to the measure yet, or is not counted in it. */
   place: Place | null;
   inGrade: Place | null;
   /** Oldest first. */
@@ -33,7 +35,9 @@ export function standing(shown: Standing, say: Speech): Reply {
   const compared = place !== null && place.others > 0;
   return {
     answer: headline(piece, say),
-    lines: compared ? comparedLines(shown, say) : [say.pieces.alone(piece)],
+    lines: compared
+      ? comparedLines(shown, say)
+      : [shown.waiting ? say.weighing.waiting() : say.pieces.alone(piece)],
     ...(compared
       ? {
           picture: whereItStands(
@@ -51,6 +55,7 @@ export function standing(shown: Standing, say: Speech): Reply {
       cut: piece.cut,
       grade: piece.grade,
       measure,
+      waiting: shown.waiting,
       ...pieceFigures(piece),
       place: place === null ? null : { ...place },
       inGrade: inGrade === null ? null : { ...inGrade },

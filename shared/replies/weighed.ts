@@ -24,8 +24,10 @@ export interface Told {
 export interface Weighing {
   piece: Piece;
   club: Club;
-  /** The club's figures for the measure that this piece has come to; null before it has come to one. */
-  beside: GroupFigures | null;
+  /** The club's figures for the measure that this piece has come to. */
+  beside: GroupFigures;
+  /** Unusual in the club, and nobody stands by it yet. */
+  waiting: boolean;
   /** What this message told. */
   told: readonly Told[];
   /** The interaction that told it. */
@@ -56,12 +58,10 @@ export function weighed(weighing: Weighing, say: Speech): Reply {
       grade: piece.grade,
       style: piece.style,
       approximate: piece.approximate,
+      waiting: weighing.waiting,
       ...figures,
       currency: piece.price?.currency ?? null,
-      club:
-        beside === null
-          ? null
-          : { measure: measureReached(piece), name: say.trade.cut(piece.cut), ...beside },
+      club: { measure: measureReached(piece), name: say.trade.cut(piece.cut), ...beside },
     },
     piece: piece.id,
     again: { piece: String(piece.seq) },
@@ -111,7 +111,7 @@ function costLine(piece: Piece, say: Speech): string | null {
 }
 
 function besideLine({ piece, beside, added }: Weighing, say: Speech): string | null {
-  if (beside === null || beside.meanShare === null) return null;
+  if (beside.meanShare === null) return null;
   const { cut } = piece;
   const measure = measureReached(piece);
   const itself = lossOf(measure, piece) !== null;
@@ -136,12 +136,13 @@ function savedLine(piece: Piece, say: Speech): string | null {
   return say.weighing.saved({ weight, credit: costsOf(piece)?.credit ?? null });
 }
 
-function smallPrint({ piece, beside }: Weighing, say: Speech): string[] {
-  const pooled = beside?.pooledShare ?? null;
+function smallPrint({ piece, beside, waiting }: Weighing, say: Speech): string[] {
+  const pooled = beside.pooledShare;
   const measure = measureReached(piece);
   return [
     aboutPiece(piece, say),
-    pooled === null || beside?.pieces === 1 ? null : say.averages.pooled({ measure, share: pooled }),
+    waiting ? say.weighing.waiting() : null,
+    pooled === null || beside.pieces === 1 ? null : say.averages.pooled({ measure, share: pooled }),
     ...cautionsOf(piece, say),
     anothersGrade(piece, say),
   ].filter((line) => line !== null);

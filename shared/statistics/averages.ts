@@ -2,23 +2,11 @@
 import { averageIntervals } from './cluster-interval.ts';
 import { at } from './matrix.ts';
 import { quantile } from './quantile.ts';
-import { type Rows, rowsAt } from './rows.ts';
-
-/** Pieces of one group: a loss out of a base weight each, and whose they are. */
-export interface Group {
-  /** Grams, above 0. */
-  base: ArrayLike<number>;
-  /** Grams. Rows that gained (below 0) are left out and counted. */
-  loss: ArrayLike<number>;
-  /** A number for each member. */
-  member: ArrayLike<number>;
-}
+import type { Rows } from './rows.ts';
 
 export interface Averages {
   pieces: number;
   members: number;
-  /** Rows left out because they gained weight. */
-  gained: number;
   /** Off the average piece: the mean of the pieces' shares. Each piece counts once. */
   meanShare: number | null;
   /** The range of each average: right 19 times in 20. Null for one member's pieces. */
@@ -49,8 +37,7 @@ const LEVEL = 0.95;
  * named: Hartley & Ross, "Unbiased Ratio Estimators", Nature 174:270 (1954).
  * @example 15.6 lb with 3.06 lb off and 19.58 lb with 3.45 lb off: meanShare 0.186, pooledShare 0.185
  */
-export function averages(group: Group): Averages {
-  const rows = withoutGains(group);
+export function averages(rows: Rows): Averages {
   const shares = Float64Array.from(
     { length: rows.count },
     (_, row) => at(rows.loss, row) / at(rows.base, row),
@@ -60,7 +47,6 @@ export function averages(group: Group): Averages {
   return {
     pieces: rows.count,
     members: new Set(Array.from(rows.member)).size,
-    gained: group.base.length - rows.count,
     meanShare: mean.estimate,
     meanLow: mean.low,
     meanHigh: mean.high,
@@ -77,11 +63,6 @@ export function averages(group: Group): Averages {
     upperQuartile: some ? quantile(shares, 0.75) : null,
     standardDeviation: mean.estimate === null ? null : standardDeviation(shares, mean.estimate),
   };
-}
-
-function withoutGains({ base, loss, member }: Group): Rows {
-  const places = Array.from({ length: base.length }, (_, row) => row).filter((row) => at(loss, row) >= 0);
-  return rowsAt({ count: base.length, base, loss, member }, places);
 }
 
 /** Around a mean that is taken off first, so that large values keep their digits. */

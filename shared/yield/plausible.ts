@@ -68,7 +68,7 @@ export function askIfDoubtful(
   settled: ReadonlySet<Doubt>,
   before: (Doubtable & { cut: CutKey }) | null = null,
 ): void {
-  for (const [doubt, ask] of Object.entries(DOUBTS) as [Doubt, FindDoubt][]) {
+  for (const [doubt, ask] of Object.entries(DOUBTS) as [WeightDoubt, FindDoubt][]) {
     const question = settled.has(doubt) ? null : ask(piece, cutOf(cut));
     const known = question === null || before === null ? null : ask(before, cutOf(before.cut));
     // The message holds the code and every value, so the same one is the same question.
@@ -78,7 +78,10 @@ export function askIfDoubtful(
 
 type FindDoubt = (piece: Doubtable, cut: Cut) => Ask | null;
 
-const DOUBTS: Record<Doubt, FindDoubt> = {
+/** The doubts that the weights alone raise. */
+type WeightDoubt = Exclude<Doubt, 'unusual'>;
+
+const DOUBTS: Record<WeightDoubt, FindDoubt> = {
   size: sizeDoubt,
   gap: gapDoubt,
   trim: trimDoubt,

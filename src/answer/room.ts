@@ -5,13 +5,16 @@ import type { Club } from '../../shared/club/club.ts';
 import { guessClub } from '../../shared/club/guess.ts';
 import type { Member } from '../../shared/club/member.ts';
 import type { ClubStore, Store } from '../../shared/club/store.ts';
+import type { Find } from '../../shared/findings/index.ts';
 import { dayAt } from '../../shared/measure/day.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
 import { type Language, type Speech, speak } from '../../shared/words/index.ts';
+import type { Findings } from '../findings/open.ts';
 import type { Log } from '../log.ts';
 
 export interface DeskParts {
   store: Store;
+  findings: Pick<Findings, 'of'>;
   commands: readonly Command[];
   log: Log;
   /** Languages other than the shipped ones: for tests. */
@@ -22,6 +25,7 @@ export interface DeskParts {
 export interface Room {
   request: Request;
   store: ClubStore;
+  find: Find;
   club: Club;
   member: Member;
   say(audience: Audience): Speech;
@@ -32,7 +36,15 @@ export async function enter(parts: DeskParts, request: Request): Promise<Room> {
   const store = parts.store.club(request.club);
   const club = (await store.settings()) ?? (await store.found(guessClub(request.club, request.clubLocale)));
   const member = await store.member(request.member);
-  return { request, store, club, member, say: (audience) => speech(parts, request, club, member, audience) };
+  const find = parts.findings.of(request.club);
+  return {
+    request,
+    store,
+    find,
+    club,
+    member,
+    say: (audience) => speech(parts, request, club, member, audience),
+  };
 }
 
 /** The club's form for what all see, the member's own for what they alone see. */
@@ -58,12 +70,13 @@ export async function pansOf(store: ClubStore, member: string): Promise<Readonly
 
 /** A command's context before anything of its line is read. */
 export function context(
-  { request, store, club, member }: Room,
+  { request, store, find, club, member }: Room,
   { id, say }: { id: string; say: Speech },
 ): Context {
   return {
     id,
     store,
+    find,
     club,
     member,
     say,

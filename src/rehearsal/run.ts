@@ -6,6 +6,7 @@ import { Ask, MemberError } from '../../shared/errors.ts';
 import { type Language, speak } from '../../shared/words/index.ts';
 import { openDesk } from '../answer/desk.ts';
 import { worded } from '../answer/explain.ts';
+import { openFindings } from '../findings/open.ts';
 import { openLog, SILENT } from '../log.ts';
 import { draw } from '../pictures/local.ts';
 import { openStore } from '../store/open.ts';
@@ -53,6 +54,7 @@ export async function openRehearsal(settings: Settings): Promise<Rehearsal> {
   const stage: Stage = {
     desk: openDesk({
       store,
+      findings: openFindings(store, null),
       commands,
       log: process.env.LOG_LEVEL ? openLog(process.env.LOG_LEVEL) : SILENT,
       ...(languages === undefined ? {} : { languages }),

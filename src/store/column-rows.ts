@@ -1,5 +1,6 @@
 /** Reading all pieces of a club, or of a cut, field by field. */
 import { and, asc, eq, isNotNull, isNull, type SQL, type SQLWrapper, sql } from 'drizzle-orm';
+import type { PriceBasis } from '../../shared/measure/money.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
 import type { Measure } from '../../shared/yield/measure.ts';
 import type { WeightName } from '../../shared/yield/piece.ts';
@@ -28,6 +29,10 @@ const fields = {
   shop: piece.shop,
   wrap: piece.wrap,
   month: sql<string>`substr(${piece.day}, 1, 7)`.as('month'),
+  day: sql<number>`cast(julianday(${piece.day}) - julianday('1970-01-01') as integer)`.as('day_number'),
+  priceAmount: piece.priceAmount,
+  priceBasis: piece.priceBasis,
+  currency: piece.priceCurrency,
 };
 
 /** The whole of a field, in posting order. SQLite hands over one text a field, three times as fast as row by row. */
@@ -79,6 +84,10 @@ export function prepareRows(db: Database, measure: Measure, ofCut?: SQL) {
       shop: list<string | null>(row.shop),
       wrap: list<string | null>(row.wrap),
       month: list<string>(row.month),
+      day: list<number>(row.day),
+      priceAmount: list<number | null>(row.priceAmount),
+      priceBasis: list<PriceBasis | null>(row.priceBasis),
+      currency: list<string | null>(row.currency),
     })
     .from(row)
     .prepare();

@@ -1,13 +1,14 @@
 /** The pieces of one measure as columns: read once for a version, and kept while it stays. */
 import { eq, sql } from 'drizzle-orm';
 import type { ClubStore, Columns, Factor } from '../../shared/club/store.ts';
+import { pricePerKg } from '../../shared/measure/money.ts';
 import { lossOf, type Measure, setsInjectedApart } from '../../shared/yield/measure.ts';
 import { prepareRows, type Rows } from './column-rows.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
 import { recentColumns } from './recent-columns.ts';
 import { piece } from './schema.ts';
-import { readTogether } from './write.ts';
+import { read, readTogether } from './write.ts';
 
 type Text = string | null;
 
@@ -24,7 +25,8 @@ export function columns(db: Database, versions: CutVersions) {
   } satisfies Record<Measure, unknown>;
   const recent = recentColumns();
 
-  return (club: string): Pick<ClubStore, 'columns'> => ({
+  return (club: string): Pick<ClubStore, 'columns' | 'version'> => ({
+    version: (cut) => read(() => versions.read(club, cut)),
     columns: (cut, measure, injected = false) =>
       readTogether(db, () => {
         const version = versions.read(club, cut);
@@ -85,7 +87,17 @@ function arrange(rows: Rows, measure: Measure, injected: boolean, version: numbe
     shop: factor(rows.shop),
     wrap: factor(rows.wrap),
     month: factor(rows.month),
+    day: pick(new Int32Array(count), rows.day, places),
+    pricePerKg: Float64Array.from(places, (row) => priceAt(rows, row)),
+    currency: factor(rows.currency),
   };
+}
+
+function priceAt({ priceAmount, priceBasis, bought }: Rows, row: number): number {
+  const [amount, basis, weight] = [priceAmount[row] ?? null, priceBasis[row] ?? null, bought[row]];
+  return amount === null || basis === null || weight === undefined
+    ? Number.NaN
+    : pricePerKg({ amount, basis }, weight);
 }
 
 function pick<T extends Int32Array | Uint8Array>(

@@ -20,6 +20,9 @@ export interface StoreOptions {
   migrate?: boolean;
 }
 
+/** The URL, where another thread can open the same rows; null for a database in memory. */
+export const sharedFile = (url: string): string | null => (databaseFile(url) === MEMORY ? null : url);
+
 /** Opens the store. Throws one line where its schema is older or newer than this program. */
 export async function openStore(url: string, options: StoreOptions = {}): Promise<Store> {
   const db = connect(url);

@@ -9,6 +9,7 @@ import type { Answer, Desk, Request } from '../../shared/chat/request.ts';
 import { readWeight } from '../../shared/measure/weight.ts';
 import type { Picture } from '../../shared/pictures/picture.ts';
 import { openDesk } from '../../src/answer/desk.ts';
+import { openFindings } from '../../src/findings/open.ts';
 import { SILENT } from '../../src/log.ts';
 import { draw } from '../../src/pictures/local.ts';
 import { openStore } from '../../src/store/open.ts';
@@ -83,7 +84,7 @@ function ask(desk: Desk, member: number, command: string, options: Record<string
 /** A weigh-in without its picture, on disk, beside the floor: one small write that reaches the disk. */
 async function weighing(): Promise<Desk> {
   const store = await openStore(`file:${join(folder, 'bench.db')}`, { migrate: true });
-  const desk = openDesk({ store, commands, log: SILENT });
+  const desk = openDesk({ store, findings: openFindings(store, null), commands, log: SILENT });
   const weighIn = (run: number) =>
     ask(desk, run % 60, 'weigh', {
       cut: 'packer',

@@ -5,6 +5,8 @@ import type { Member } from '../../shared/club/member.ts';
 import type { Piece } from '../../shared/club/piece.ts';
 import { isInjected } from '../../shared/club/piece.ts';
 import type { ClubStore, Draft, Store } from '../../shared/club/store.ts';
+import { type CalendarDay, daysBetween } from '../../shared/measure/day.ts';
+import { pricePerKg } from '../../shared/measure/money.ts';
 import { NANOGRAMS, type Nanograms } from '../../shared/measure/units.ts';
 import type { CutKey, GradeKey } from '../../shared/trade/keys.ts';
 import { lossOf, MEASURES } from '../../shared/yield/measure.ts';
@@ -447,6 +449,9 @@ async function compare(club: ClubStore, last: number): Promise<void> {
           shop: text(columns.shop, at),
           wrap: text(columns.wrap, at),
           month: text(columns.month, at),
+          day: columns.day[at],
+          price: Number.isNaN(columns.pricePerKg[at]) ? null : columns.pricePerKg[at],
+          currency: text(columns.currency, at),
         }));
         expect(found).toEqual(expected);
         expect(columns.month.codes).toHaveLength(columns.count);
@@ -470,4 +475,7 @@ const rowOf = (piece: Piece, base: number, loss: number) => ({
   shop: piece.shop,
   wrap: piece.wrap,
   month: piece.day.slice(0, 7),
+  day: daysBetween('1970-01-01' as CalendarDay, piece.day),
+  price: piece.price === null ? null : pricePerKg(piece.price, piece.bought),
+  currency: piece.price?.currency ?? null,
 });

@@ -55,6 +55,7 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
   ),
   open: step('open', member, (club, id) => club.open(id)),
   newest: step('newest', member, (club, id) => club.newest(id, 2)),
+  version: step('version', cut, (club, key) => club.version(key)),
   columns: step('columns', cut, (club, key) => club.columns(key, 'trim')),
   shops: step('shops', fc.constant(null), (club) => club.shops()),
   keepDraft: step('keepDraft', fc.tuple(id, text), (club, [id, shop]) =>

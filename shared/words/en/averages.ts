@@ -1,4 +1,5 @@
 /** The club's figures in words: each of the averages by its own name, never mixed up. */
+import type { CalendarDay } from '../../measure/day.ts';
 import type { Show } from '../../measure/show.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
@@ -68,6 +69,34 @@ export const averages = (show: Show) => ({
   middleHalf: ({ median, low, high }: { median: number; low: number; high: number }) =>
     `The middle piece: ${show.share(median)}; half of them lie from ${show.share(low)} to ${show.share(high)}.`,
   oneMember: () => "One member's pieces only, so far.",
+  mostBy: ({ member, part }: { member: string; part: number }) =>
+    `It differs because <@${member}> weighed ${show.count(part * 100)} % of the pieces.`,
+  waiting: ({ count }: { count: number }) =>
+    `${pieces(show, count)} ${count === 1 ? 'waits' : 'wait'} for a second look and ${count === 1 ? 'is' : 'are'} not counted.`,
+  untouched: ({ count }: { count: number }) =>
+    `${pieces(show, count)} that lost nothing ${count === 1 ? 'is' : 'are'} not counted: there is no share to compare.`,
+  tooFew: ({ parts, count, members }: { parts: readonly string[]; count: number; members: number }) =>
+    `${parts.map(quote).join(', ')}: ${pieces(show, count)} of ${people(show, members)}, too few for an average of their own. This is the whole cut.`,
+  since: ({ day }: { day: CalendarDay }) => `since ${show.day(day)}`,
+  yours: ({
+    cut,
+    measure,
+    share,
+    count,
+    club,
+  }: {
+    cut: CutKey | null;
+    measure: Measure;
+    share: number;
+    count: number;
+    club: number;
+  }) =>
+    `Yours${cut === null ? '' : `, ${inside(cut)}`}: ${show.share(share)} ${AVERAGE_PIECE[measure]} (${pieces(show, count)}); the club: ${show.share(club)}.`,
+  noneOfYours: ({ cut, measure }: { cut: CutKey | null; measure: Measure }) =>
+    `You have no ${cut === null ? 'piece' : inside(cut)} here yet that counts for ${MEASURE_TITLES[measure].toLowerCase()}.`,
+  whereMine: () => 'Where are mine?',
+  meanCell: ({ share, thin }: { share: number; thin: boolean }) => `${thin ? '~' : ''}${show.share(share)}`,
+  thinNote: () => '~: fewer than 5 pieces or 3 people, so mostly luck; the whole cut is the better guess.',
   gained: ({ count }: { count: number }) =>
     `${pieces(show, count)} gained weight and ${count === 1 ? 'is' : 'are'} left out here.`,
   injected: ({ share, count, members }: { share: number; count: number; members: number }) =>

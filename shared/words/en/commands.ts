@@ -49,12 +49,13 @@ export const commands = () => ({
     options: {
       cut: () => 'One cut; without it, every cut',
       measure: () => 'What to average: what came off raw, kept in the heat, kept at the board, on the plate',
-      by: () => 'What to tell apart: grade, fat left on, shop, wrap, bone, month, member',
+      by: () => 'What to tell apart: grade, fat left on, size, shop, wrap, bone, month, member',
       grade: () => 'Only this grade',
       style: () => 'Only with this much fat left on',
       bone: () => 'Only bone in, or only boneless',
       shop: () => 'Only from this shop',
       wrap: () => 'Only wrapped so',
+      since: () => 'Only from this day on: 1 June, 2026-06-01',
     },
   },
   'mine units': {
@@ -103,6 +104,7 @@ export const choices = () => ({
     grade: () => 'By grade',
     style: () => 'By the fat left on',
     bone: () => 'By bone',
+    size: () => 'By size',
     shop: () => 'By shop',
     wrap: () => 'By wrap',
     month: () => 'By month',

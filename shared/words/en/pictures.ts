@@ -1,6 +1,6 @@
 /** The words in pictures, and what stands for a picture to who can't see it. */
 
-import type { FactorName } from '../../club/narrow.ts';
+import type { ApartBy } from '../../findings/averages.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
@@ -8,6 +8,7 @@ import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { people, pieces } from './counts.ts';
 import { MEASURE_TITLES, OF_PIECE, SHARE_OF } from './measures.ts';
+import { rankCounts, ranks } from './ranks.ts';
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -92,11 +93,12 @@ const stands = (show: Show) => ({
   altRange: ({ low, high }: Half) => `All lie from ${show.share(low)} to ${show.share(high)}.`,
 });
 
-const BY: Record<FactorName, string> = {
+const BY: Record<ApartBy, string> = {
   cut: 'by cut',
   grade: 'by grade',
   style: 'by the fat left on',
   bone: 'by bone',
+  size: 'by size',
   shop: 'by shop',
   wrap: 'by wrap',
   month: 'by month',
@@ -107,7 +109,7 @@ const averages = (show: Show) => ({
   axis: axis(show),
   title: ({ measure }: { measure: Measure }) => MEASURE_TITLES[measure],
   byCut: () => 'By cut',
-  ofCutBy: ({ cut, by }: { cut: CutKey; by: FactorName }) => `${cutOf(cut).name}, ${BY[by]}`,
+  ofCutBy: ({ cut, by }: { cut: CutKey; by: ApartBy }) => `${cutOf(cut).name}, ${BY[by]}`,
   onAverage: () => 'on average',
   mean: ({ share }: { share: number }) => show.share(share),
   counts: ({ count, members }: { count: number; members: number }) =>
@@ -115,12 +117,14 @@ const averages = (show: Show) => ({
   /** Stands in place of a name that the club gave itself, where that may not be told. */
   unnamed: ({ nth }: { nth: number }) => `row ${show.count(nth)}`,
   pieces: () => 'pieces',
+  mine: () => 'yours',
   means: () => 'average',
   halves: () => 'middle half',
   ranges: () => 'likely range',
-  reading: ({ halves, ranges }: { halves: boolean; ranges: boolean }) =>
+  reading: ({ halves, ranges, mine }: { halves: boolean; ranges: boolean; mine: boolean }) =>
     [
       'Dots: pieces',
+      ...(mine ? ['diamonds: yours'] : []),
       'line: average',
       ...(halves ? ['band: middle half'] : []),
       ...(ranges ? ['bar: likely range'] : []),
@@ -152,6 +156,8 @@ const averages = (show: Show) => ({
 /** The words of every picture, one part a picture. */
 export const pictures = (show: Show) => ({
   averages: averages(show),
+  rankCounts: rankCounts(show),
+  ranks: ranks(show),
   stands: stands(show),
   whereItWent: whereItWent(show),
 });

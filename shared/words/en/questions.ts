@@ -3,10 +3,19 @@ import type { Labels, Questions } from '../../errors.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
+import type { Measure } from '../../yield/measure.ts';
 import { quote, quoteOption } from '../quote.ts';
 import { gradeInFull } from './grade-names.ts';
 import { inside } from './names.ts';
 import { PARTS } from './parts.ts';
+
+/** What of a piece may be a slip of the pen or of the scale. */
+const UNUSUAL: Record<Measure, string> = {
+  trim: 'what came off, for its weight,',
+  cooking: 'what the heat took, for its weight,',
+  carving: 'what was thrown away, for its weight,',
+  plate: 'what got to the plate, for its weight,',
+};
 
 export const questions = (
   show: Show,
@@ -44,6 +53,8 @@ export const questions = (
       ? `${parts} ${show.weight(-missing as Nanograms)} more than ${show.weight(of)}. Which of the two is right?`
       : `${parts} ${show.weight(missing)} short of ${show.weight(of)}. Where did that go?`;
   },
+  unusual: ({ seq, cut, measure }) =>
+    `Piece ${show.count(seq)} is kept, but ${UNUSUAL[measure]} is unusual for a ${inside(cut)} here. Is it right?`,
   'two-pieces-or-two-goes': ({ read, summands }) =>
     `${quote(read)}: ${show.count(summands)} pieces together, or one piece in ${show.count(summands)} goes on the scale?`,
   'which-weight-in-pan': ({ pan }) => `${quoteOption('pan', pan)}: which of the weights was in it?`,
@@ -61,6 +72,8 @@ export const labels = (show: Show): { [Code in keyof Labels]: (values: Labels[Co
   'as-typed': ({ weight }) => `It is ${show.weight(weight)}`,
   'as-came-off': ({ weight }) => `${show.weight(weight)} came off`,
   'as-left': ({ weight }) => `${show.weight(weight)} was left`,
+  'was-bought': ({ weight }) => `${show.weight(weight)} was bought`,
+  'it-is-right': () => 'It is right',
   'as-juice': ({ juice }) => `${show.weight(juice)} was bag juice`,
   'as-pieces': ({ pieces }) => `${show.count(pieces)} pieces`,
   'one-piece': () => 'One piece',

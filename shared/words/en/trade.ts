@@ -1,6 +1,7 @@
 /** What cuts, grades and styles are called. */
 
 import type { Show } from '../../measure/show.ts';
+import type { Units } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { Bone, CutKey, StyleKey, Wrap } from '../../trade/keys.ts';
 import { gradeName } from './names.ts';
@@ -19,11 +20,17 @@ const STYLES: Readonly<Record<string, string>> = {
 
 const BONES: Record<Bone, string> = { in: 'bone in', out: 'boneless' };
 const WRAPS: Record<Wrap, string> = { none: 'unwrapped', paper: 'paper', foil: 'foil', boat: 'boat' };
-export const trade = (_show: Show) => ({
+const round = (show: Show, weight: number) =>
+  Number.isInteger(weight) ? show.count(weight) : show.oneDecimal(weight);
+
+export const trade = (show: Show) => ({
   cut: (key: CutKey) => cutOf(key).name,
   grade: gradeName,
   style: (key: StyleKey) => STYLES[key] ?? key,
   bone: (bone: Bone) => BONES[bone],
   wrap: (wrap: Wrap) => WRAPS[wrap],
+  /** A band of weights, in its own unit. */
+  band: ({ low, high, unit }: { low: number; high: number; unit: Units }) =>
+    `${round(show, low)} to ${round(show, high)} ${unit}`,
   notTold: () => 'not told',
 });

@@ -76,6 +76,9 @@ export const weighing = (show: Show) => {
       `That is a grade of ${species}; it is kept as you told it.`,
     again: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept already: nothing was added twice.`,
 
+    waiting: () =>
+      'Unusual here: it waits for a second look, and is in no figure until its member stands by it.',
+    isRight: () => 'It is right',
     stage: { knife: () => 'Came off', heat: () => 'Off the heat', plate: () => 'On the plate' },
     saveTrimmings: () => 'Saved trimmings',
     remindMe: () => 'Remind me tomorrow',

@@ -1,5 +1,7 @@
 /** Invented clubs for pictures: shares in, what a store would have of them out. */
+import { columnsAt } from '../../../shared/club/columns.ts';
 import { wholeGroup } from '../../../shared/club/group.ts';
+import type { Sifted } from '../../../shared/club/sift.ts';
 import type { Columns, Factor } from '../../../shared/club/store.ts';
 import { shows } from '../../../shared/measure/show.ts';
 import type { Group } from '../../../shared/pictures/averages-rows.ts';
@@ -29,6 +31,8 @@ export function columnsOf(losses: readonly number[]): Columns {
     pieces: new Int32Array(count).fill(1),
     approximate: new Uint8Array(count),
     confirmed: new Uint8Array(count),
+    day: new Int32Array(count),
+    pricePerKg: new Float64Array(count).fill(Number.NaN),
     member,
     cut: none,
     grade: none,
@@ -37,17 +41,35 @@ export function columnsOf(losses: readonly number[]): Columns {
     shop: none,
     wrap: none,
     month: none,
+    currency: none,
   };
 }
 
+/** All of them counted but those that gained: pictures are drawn of unusual clubs too. */
+const siftedOf = (losses: readonly number[]): Sifted => {
+  const columns = columnsOf(losses);
+  const those = (holds: (loss: number) => boolean) =>
+    columnsAt(
+      columns,
+      losses.flatMap((loss, row) => (holds(loss) ? [row] : [])),
+    );
+  const none = columnsOf([]);
+  return {
+    counted: those((loss) => loss >= 0),
+    waiting: none,
+    untouched: none,
+    gained: those((loss) => loss < 0),
+  };
+};
+
 export function groupOf(name: string, losses: readonly number[], more: Partial<Group> = {}): Group {
-  const figures = wholeGroup(columnsOf(losses), 'trim', name);
+  const figures = wholeGroup(siftedOf(losses), 'trim', name);
   return { name, own: false, shares: losses.filter((loss) => loss >= 0), figures, ...more };
 }
 
 export const standingOf = (losses: readonly number[], seq = 1, measure: Measure = 'trim') => {
-  const columns = columnsOf(losses);
-  return { columns, measure, seq, club: wholeGroup(columns, measure, null) };
+  const sifted = siftedOf(losses);
+  return { columns: sifted.counted, measure, seq, club: wholeGroup(sifted, measure, null) };
 };
 
 /** A plausible spread around 18 %, the same each time. */

@@ -1,0 +1,21 @@
+/**
+ * What a club's pieces say. Each finding is a pure function of rows and of what was asked, and its result is plain data:
+ * so it can be kept until the cut is written to, and computed off the thread that answers.
+ */
+import type { Columns } from '../club/store.ts';
+import type { CutKey } from '../trade/keys.ts';
+import type { Measure } from '../yield/measure.ts';
+
+/** What every finding is about. */
+export interface About {
+  /** Null: all cuts. */
+  cut: CutKey | null;
+  measure: Measure;
+}
+
+/** The rows of a cut and a measure, unsifted. */
+export interface Looked {
+  plain: Columns;
+  /** Pieces that took up brine, where the measure sets them apart; null where it does not. */
+  injected: Columns | null;
+}
