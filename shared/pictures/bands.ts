@@ -8,8 +8,16 @@ export interface Band {
   middle: number;
 }
 
-/** One series of bands, each `thickness` layout pixels high; still a line where both ends are the same. */
-export const bandsOf = (label: string, bands: readonly Band[], thickness: number, colour: string): Json => ({
+/**
+ * One series of bands, each `thickness` layout pixels high; still a line where both ends are the same.
+ * @param colour of all of them, or of each
+ */
+export const bandsOf = (
+  label: string,
+  bands: readonly Band[],
+  thickness: number,
+  colour: string | readonly string[],
+): Json => ({
   type: 'bar',
   label,
   data: bands.map(({ span, middle }) => ({ x: span, y: middle })),

@@ -112,9 +112,9 @@ export function options(
 /** Of axes and legends, where no notes are drawn. */
 export const PLAIN_FONT = { size: SIZE.small };
 
-/** The same for a renderer that draws no notes: a title and, where there are several series, a legend. */
+/** The same for a renderer that draws no notes: a title, in one line or several, and, where there are several series, a legend. */
 export const plainOptions = (
-  title: string,
+  title: string | readonly string[],
   legend: boolean,
   scales: { readonly [key: string]: Json },
 ): { readonly [key: string]: Json } => ({
