@@ -17,7 +17,7 @@ export function askIfRight(piece: Piece, told: readonly Told[], { usual }: Besid
   if (usual === null || option === undefined || text === undefined) return null;
   const values = { seq: piece.seq, cut: piece.cut, measure: measureReached(piece) };
   const right: Reading = { label: { code: 'it-is-right', values: {} }, set: {}, confirms: 'unusual' };
-  return { option, text, problem: new Ask('unusual', values, [...slips(piece, usual), right]) };
+  return { option, text, kept: true, problem: new Ask('unusual', values, [...slips(piece, usual), right]) };
 }
 
 /** Only what the knife took off is told by two weights that a slip of one of them can be seen in. */

@@ -5,7 +5,7 @@ import type { Codes, Rows } from './rows.ts';
 import { type Demand, inUsualRanges, sharesOf, usualRange } from './size-question.ts';
 import { type Reason, type Verdict, verdictOf } from './verdict.ts';
 import { intervalOf, type WithinContrast, withinContrasts } from './within-contrast.ts';
-import { withinMember } from './within-member.ts';
+import { type WithinFit, withinMember } from './within-member.ts';
 
 /** A factor whose levels are compared: its levels in the order of their scale, the low end first. */
 export interface AskedFactor extends Codes {
@@ -47,6 +47,8 @@ export interface FactorFinding {
   margin: number;
   /** Every two levels present on one scale, in the scale's order. */
   pairs: PairFinding[];
+  /** The regression behind them, for the bet of a small club. */
+  fit: WithinFit;
 }
 
 /**
@@ -92,7 +94,7 @@ export function factorQuestion(
   const adjusted = holm(found.map(({ p }) => p));
   const pairs = found.map((pair, place) => ({ ...pair, holm: adjusted[place] ?? null }));
   const { members } = fit.sums;
-  return { pieces: count, members, reason: whyNone(count, members, pairs), tested, level, margin, pairs };
+  return { pieces: count, members, reason: whyNone(count, members, pairs), tested, level, margin, pairs, fit };
 }
 
 function judge(contrast: WithinContrast, level: number, margin: number, count: number) {

@@ -16,6 +16,11 @@ const STYLES = {
 export const stylesOf = (family: StyleFamily): readonly StyleKey[] =>
   STYLES[family].map((style) => `${family}/${style}` as StyleKey);
 
+/** Every style, the lightest trimming first within its family. */
+export const ALL_STYLES: readonly string[] = Object.entries(STYLES).flatMap(([family, styles]) =>
+  styles.map((style) => `${family}/${style}`),
+);
+
 /**
  * The style that a member names, of those that a family of cuts has; one slip of the finger is forgiven.
  * @throws MemberError for any other text.

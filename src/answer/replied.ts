@@ -60,10 +60,10 @@ async function askAside({ store, say, request }: Room, held: Held, reply: Reply)
     say('member'),
   );
   await store.keepDraft(aside.draft);
-  return {
-    ...aside.reply,
-    lines: [say('member').desk.keptWithout({ options: Object.keys(open), ...reply.again })],
-  };
+  const left = doubts.filter(({ kept }) => kept !== true).map(({ option }) => option);
+  return left.length === 0
+    ? aside.reply
+    : { ...aside.reply, lines: [say('member').desk.keptWithout({ options: left, ...reply.again })] };
 }
 
 /** An error or a question, to its author alone. */

@@ -18,10 +18,15 @@ export interface Order {
 }
 export type Delivery = { id: number } & ({ computed: Computed } | { error: unknown });
 
-/** Compiled beside this file; in development its source, which tsx reads. */
+/** Compiled, the thread's file stands beside this one. In development it is TypeScript, which tsx has to read there too. */
 const ENDING = extname(import.meta.url);
 const SOURCE = new URL(`./worker${ENDING}`, import.meta.url);
-const LOADER = ENDING === '.ts' ? { execArgv: ['--import', 'tsx'] } : {};
+const DEVELOPMENT = `import('tsx/esm/api').then(({ register }) => { register(); return import('${SOURCE.href}'); });`;
+
+const startThread = (database: string): Worker =>
+  ENDING === '.ts'
+    ? new Worker(DEVELOPMENT, { eval: true, workerData: { database } })
+    : new Worker(SOURCE, { workerData: { database } });
 
 interface Waiting {
   resolve(computed: Computed): void;
@@ -35,7 +40,7 @@ export function openElsewhere(database: string): Elsewhere {
   let last = 0;
 
   const start = (): Worker => {
-    const started = new Worker(SOURCE, { workerData: { database }, ...LOADER });
+    const started = startThread(database);
     started.on('message', (delivery: Delivery) => {
       const whose = waiting.get(delivery.id);
       waiting.delete(delivery.id);

@@ -17,14 +17,17 @@ export interface Findings {
  */
 const LARGE = 3000;
 
-/** `database`: the file that another thread may read; null where there is none, as for one in memory. */
-export function openFindings(store: Store, database: string | null): Findings {
+/**
+ * @param database the file that another thread may read; null where there is none, as for one in memory
+ * @param large from how many writes to a cut on it is computed there
+ */
+export function openFindings(store: Store, database: string | null, large = LARGE): Findings {
   const memory = openMemory<Computed['found']>();
   const onTheirWay = new Map<string, Promise<Computed>>();
   let elsewhere: Elsewhere | null = null;
 
   const computed = (club: string, name: FindingName, asked: Asked<FindingName>, version: number) => {
-    if (database === null || version < LARGE) return compute(store.club(club), name, asked);
+    if (database === null || version < large) return compute(store.club(club), name, asked);
     elsewhere ??= openElsewhere(database);
     return elsewhere.compute(club, name, asked);
   };

@@ -1,0 +1,103 @@
+/** `/debate`: settles what the club argues about, or says how it stands. */
+import { type Command, type Context, command } from '../shared/chat/command.ts';
+import type { Reply } from '../shared/chat/reply.ts';
+import { DEBATED_FACTORS, type DebatedFactor } from '../shared/findings/factor-debate.ts';
+import { type Debate, nothingToDebate, type Question } from '../shared/replies/debate.ts';
+import { debateFactor } from '../shared/replies/debate-factor.ts';
+import { debateSize } from '../shared/replies/debate-size.ts';
+import { cutOf } from '../shared/trade/cuts.ts';
+import { gradesFor } from '../shared/trade/grades.ts';
+import type { CutKey } from '../shared/trade/keys.ts';
+import type { Measure } from '../shared/yield/measure.ts';
+import { choice, cut } from './options.ts';
+
+const QUESTIONS = ['size', ...DEBATED_FACTORS] as const satisfies readonly Question[];
+const OF = ['trim', 'cooking', 'plate'] as const satisfies readonly Measure[];
+
+/** What each question is about, if nobody says: the fat left on and the bone are what comes off, so they meet at the plate. */
+const USUALLY_OF: Record<Question, Measure> = {
+  size: 'trim',
+  grade: 'trim',
+  style: 'plate',
+  bone: 'plate',
+  shop: 'trim',
+  wrap: 'cooking',
+};
+/** Asked of what came off raw these would answer themselves, or ask what comes later. */
+const NEVER_OF_TRIM: ReadonlySet<Question> = new Set(['style', 'bone', 'wrap']);
+const ONLY_ON_PLATE: ReadonlySet<Question> = new Set(['style', 'bone']);
+
+export const debate: Command = command({
+  name: 'debate',
+  audience: () => 'club',
+  options: { question: choice(QUESTIONS), cut: cut(), of: choice(OF) },
+  form: () => ['question', 'cut', 'of'],
+  run: (context, { question, cut: cutKey, of }) =>
+    answer(context, question ?? 'size', cutKey ?? null, of ?? null),
+  actions: {
+    question: {
+      by: 'owner',
+      audience: 'club',
+      edits: true,
+      run: (context, { about: [cutKey = '', measure = ''], value }) =>
+        answer(context, (value ?? 'size') as Question, cutKey as CutKey, measure as Measure),
+    },
+    cut: {
+      by: 'owner',
+      audience: 'club',
+      edits: true,
+      run: (context, { about: [, measure = '', question = 'size'], value }) =>
+        answer(context, question as Question, (value ?? null) as CutKey | null, measure as Measure),
+    },
+  },
+});
+
+async function answer(
+  context: Context,
+  question: Question,
+  asked: CutKey | null,
+  of: Measure | null,
+): Promise<Reply> {
+  const { find, club, member, say } = context;
+  const measure = measureOf(question, of);
+  const cuts = await cutsWith(context, measure);
+  const [most] = cuts;
+  const cutKey = asked ?? most ?? null;
+  const debated: Omit<Debate, 'cut'> = { question, measure, club, member: member.id, questions: [], cuts };
+  if (cutKey === null) return nothingToDebate({ ...debated, cut: null }, say);
+  const whole: Debate = { ...debated, cut: cutKey, questions: questionsOf(cutKey, club.gradeCountry) };
+  const { margin, scaleError, currency } = club;
+  if (question === 'size') {
+    const found = await find('size', { cut: cutKey, measure, margin, scaleError, currency });
+    return debateSize(whole, found, say);
+  }
+  const found = await find('factor', { cut: cutKey, measure, factor: question, margin, currency });
+  return debateFactor({ ...whole, question }, found, say);
+}
+
+function measureOf(question: Question, of: Measure | null): Measure {
+  if (of === null || ONLY_ON_PLATE.has(question)) return USUALLY_OF[question];
+  return of === 'trim' && NEVER_OF_TRIM.has(question) ? USUALLY_OF[question] : of;
+}
+
+/** The cuts that have pieces weighed so far, most pieces first. */
+async function cutsWith({ find, say }: Context, measure: Measure): Promise<CutKey[]> {
+  const { units } = say.show.form;
+  const { groups } = await find('averages', { cut: null, measure, by: 'cut', filter: {}, units, mine: null });
+  return groups.flatMap(({ figures: { key, pieces } }) =>
+    key === null || pieces === 0 ? [] : [key as CutKey],
+  );
+}
+
+/** Only what a buyer of the cut sees: no grades of pork, no bone where there is no choice. */
+function questionsOf(cutKey: CutKey, country: string): Question[] {
+  const { species, bone, styles } = cutOf(cutKey);
+  const there: Record<DebatedFactor, boolean> = {
+    grade: gradesFor(species, country).length > 0,
+    style: styles !== null,
+    bone: bone === 'both',
+    shop: true,
+    wrap: true,
+  };
+  return ['size', ...DEBATED_FACTORS.filter((factor) => there[factor])];
+}

@@ -1,0 +1,83 @@
+/** Findings: kept until their cut is written to, and the same whichever thread computes them. */
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { ClubStore, Store } from '../../../shared/club/store.ts';
+import type { AskedAverages } from '../../../shared/findings/averages.ts';
+import { type Findings, openFindings } from '../../../src/findings/open.ts';
+import { openStore } from '../../../src/store/open.ts';
+import { type Folder, makeFolder } from '../../store/folder.ts';
+import { BRISKET, BUTT, lb, sampleClub, samplePiece } from '../../store/samples.ts';
+
+const ASKED: AskedAverages = {
+  cut: BRISKET,
+  measure: 'trim',
+  by: 'grade',
+  filter: {},
+  units: 'lb',
+  mine: null,
+};
+
+let folder: Folder;
+let store: Store;
+let club: ClubStore;
+let opened: Findings[] = [];
+
+beforeEach(async () => {
+  folder = makeFolder();
+  store = await openStore(folder.url('club.db'), { migrate: true });
+  club = store.club('backyard');
+  await club.found(sampleClub('backyard'));
+  for (const [index, trim] of [2, 3, 2.5].entries())
+    await club.start(samplePiece(`piece-${index}`, { trim: lb(trim), member: `member-${index}` }));
+});
+
+afterEach(async () => {
+  await Promise.all(opened.map((findings) => findings.close()));
+  opened = [];
+  await store.close();
+  folder.discard();
+});
+
+function findings(large: number): Findings {
+  const found = openFindings(store, folder.url('club.db'), large);
+  opened.push(found);
+  return found;
+}
+
+const HERE = 1000;
+const ELSEWHERE = 0;
+
+describe.each([
+  ['on this thread', HERE],
+  ['on another thread', ELSEWHERE],
+])('%s', (_where, large) => {
+  test('a finding is kept until its cut is written to, and computed anew then', async () => {
+    const find = findings(large).of('backyard');
+    const first = await find('averages', ASKED);
+    expect(first.whole.figures).toMatchObject({ pieces: 3, members: 3 });
+    expect(await find('averages', ASKED)).toBe(first);
+    await club.start(samplePiece('butt', { cut: BUTT, trim: lb(1) }));
+    expect(await find('averages', ASKED)).toBe(first);
+    await club.start(samplePiece('fourth', { trim: lb(2) }));
+    expect((await find('averages', ASKED)).whole.figures.pieces).toBe(4);
+  });
+
+  test('whoever asks the same at the same time gets the same', async () => {
+    const find = findings(large).of('backyard');
+    const [one, other] = await Promise.all([find('averages', ASKED), find('averages', ASKED)]);
+    expect(one).toBe(other);
+  });
+
+  test('one club is not told what another one weighed', async () => {
+    const find = findings(large).of('another');
+    expect((await find('averages', ASKED)).whole.figures.pieces).toBe(0);
+  });
+});
+
+test('both threads find the same, and an error comes back as one', async () => {
+  const [here, elsewhere] = [findings(HERE).of('backyard'), findings(ELSEWHERE).of('backyard')];
+  const debate = { cut: BRISKET, measure: 'trim', margin: 0.02, scaleError: 0.02, currency: 'USD' } as const;
+  expect(await elsewhere('size', debate)).toEqual(await here('size', debate));
+  expect(await elsewhere('averages', ASKED)).toEqual(await here('averages', ASKED));
+  // @ts-expect-error: no such measure
+  await expect(elsewhere('averages', { ...ASKED, measure: 'nothing' })).rejects.toThrow();
+});
