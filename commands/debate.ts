@@ -58,35 +58,42 @@ async function answer(
   asked: CutKey | null,
   of: Measure | null,
 ): Promise<Reply> {
-  const { find, club, member, say } = context;
+  const { store, club, member, say } = context;
   const measure = measureOf(question, of);
-  const cuts = await cutsWith(context, measure);
-  const [most] = cuts;
-  const cutKey = asked ?? most ?? null;
-  const debated: Omit<Debate, 'cut'> = { question, measure, club, member: member.id, questions: [], cuts };
-  if (cutKey === null) return nothingToDebate({ ...debated, cut: null }, say);
-  const whole: Debate = { ...debated, cut: cutKey, questions: questionsOf(cutKey, club.gradeCountry) };
+  const cuts = await store.cuts();
+  const debated = { question, measure, club, member: member.id, cuts };
+  const whole = (cutKey: CutKey): Debate => ({
+    ...debated,
+    cut: cutKey,
+    questions: questionsOf(cutKey, club.gradeCountry),
+  });
+  // Unasked, the first of the busiest cuts of which pieces were weighed so far.
+  for (const cutKey of asked === null ? cuts.slice(0, MOST_TRIED) : [asked]) {
+    const { pieces, reply } = await debatedReply(context, whole(cutKey));
+    if (pieces > 0 || asked !== null) return reply;
+  }
+  return nothingToDebate({ question, measure, cut: null }, say);
+}
+
+const MOST_TRIED = 5;
+
+async function debatedReply(
+  { find, say }: Context,
+  debate: Debate,
+): Promise<{ pieces: number; reply: Reply }> {
+  const { question, cut: cutKey, measure, club } = debate;
   const { margin, scaleError, currency } = club;
   if (question === 'size') {
     const found = await find('size', { cut: cutKey, measure, margin, scaleError, currency });
-    return debateSize(whole, found, say);
+    return { pieces: found.running.pieces, reply: debateSize(debate, found, say) };
   }
   const found = await find('factor', { cut: cutKey, measure, factor: question, margin, currency });
-  return debateFactor({ ...whole, question }, found, say);
+  return { pieces: found.running.pieces, reply: debateFactor({ ...debate, question }, found, say) };
 }
 
 function measureOf(question: Question, of: Measure | null): Measure {
   if (of === null || ONLY_ON_PLATE.has(question)) return USUALLY_OF[question];
   return of === 'trim' && NEVER_OF_TRIM.has(question) ? USUALLY_OF[question] : of;
-}
-
-/** The cuts that have pieces weighed so far, most pieces first. */
-async function cutsWith({ find, say }: Context, measure: Measure): Promise<CutKey[]> {
-  const { units } = say.show.form;
-  const { groups } = await find('averages', { cut: null, measure, by: 'cut', filter: {}, units, mine: null });
-  return groups.flatMap(({ figures: { key, pieces } }) =>
-    key === null || pieces === 0 ? [] : [key as CutKey],
-  );
 }
 
 /** Only what a buyer of the cut sees: no grades of pork, no bone where there is no choice. */

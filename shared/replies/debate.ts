@@ -106,7 +106,7 @@ export function debateMenus(
 }
 
 export const nothingToDebate = (
-  { question, cut, measure }: Omit<Debate, 'cut'> & { cut: CutKey | null },
+  { question, cut, measure }: { question: Question; cut: CutKey | null; measure: Measure },
   say: Speech,
 ) => ({
   answer: say.debate.none({ measure }),

@@ -1,5 +1,5 @@
 /** A number per cut that rises with each write to it: what was computed for a number stays right for it. */
-import { and, eq, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import type { Database } from './database.ts';
 import { cutVersion } from './schema.ts';
@@ -9,6 +9,8 @@ export interface CutVersions {
   raise(club: string, cut: CutKey): void;
   /** Of one cut, or (null) the sum over all: each only rises, so the sum does. */
   read(club: string, cut: CutKey | null): number;
+  /** Most often written to first. */
+  cuts(club: string): CutKey[];
 }
 
 export function cutVersions(db: Database): CutVersions {
@@ -29,8 +31,15 @@ export function cutVersions(db: Database): CutVersions {
     .from(cutVersion)
     .where(and(eq(cutVersion.club, club), eq(cutVersion.cut, cut)))
     .prepare();
+  const cuts = db
+    .select({ cut: cutVersion.cut })
+    .from(cutVersion)
+    .where(eq(cutVersion.club, club))
+    .orderBy(desc(cutVersion.version), asc(cutVersion.cut))
+    .prepare();
 
   return {
+    cuts: (club) => cuts.all({ club }).map(({ cut }) => cut),
     raise: (club, cut) => void raise.run({ club, cut }),
     read: (club, cut) => (cut === null ? ofAll.get({ club }) : ofCut.get({ club, cut }))?.total ?? 0,
   };

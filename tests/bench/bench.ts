@@ -14,6 +14,7 @@ import { SILENT } from '../../src/log.ts';
 import { draw } from '../../src/pictures/local.ts';
 import { openStore } from '../../src/store/open.ts';
 import { debateCost } from './debates.ts';
+import { debating } from './debating.ts';
 import { milliseconds, percentile, printTable, type Row, spread, timed } from './measure.ts';
 import { startCost } from './start.ts';
 
@@ -37,6 +38,7 @@ try {
   await averaging(desk);
   await drawing(desk);
   rows.push(...(await debateCost()));
+  rows.push(...(await debating(folder)));
   rows.push(...(await startCost(folder)));
   printTable(rows);
 } finally {
