@@ -25,6 +25,8 @@ export interface Context {
   today: CalendarDay;
   /** The words of whoever sees the answer: the club's, or the member's. */
   say: Speech;
+  /** The words of another member of the club, for what is written to them alone. */
+  wordsFor(member: string): Promise<Speech>;
   /** The options as typed. */
   typed: Readonly<Record<string, string>>;
   /** Whether `typed` is all there is to a piece: what it does not hold any more is taken back. */
@@ -55,6 +57,8 @@ export interface Command<O extends Options = Options> {
   /** `weigh`, or family and name: `mine units`. */
   name: string;
   audience(typed: Readonly<Record<string, string>>): Audience;
+  /** For those alone who manage the club: its lines, presses, forms and completions, at that very moment. */
+  managers?: true;
   options: O;
   /** Which options stand first in the form (at most four; all others go into its paragraph). */
   form(typed: Readonly<Record<string, string>>): readonly (keyof O & string)[];

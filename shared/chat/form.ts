@@ -8,6 +8,8 @@ export const FORM_ACTION = 'form';
 export const ABOUT = { whole: 'piece', more: 'more', extra: 'extra' } as const;
 /** The paragraph of `name: value` lines. */
 export const MORE = 'more';
+/** Options that hold a list, which a form takes one a line. */
+const ONE_A_LINE: ReadonlySet<string> = new Set(['parts']);
 
 export interface Filled {
   command: string;
@@ -28,6 +30,7 @@ export function formOf({ command, owner, about, first, typed, say }: Filled): Fo
       label: say.desk.inputs[name]?.() ?? name,
       ...(typed[name] === undefined ? {} : { value: typed[name] }),
       ...(hint === undefined ? {} : { hint }),
+      ...(ONE_A_LINE.has(name) ? { paragraph: true } : {}),
     };
   });
   const rest = Object.entries(typed).filter(([name]) => !first.includes(name) && name !== MORE);

@@ -26,6 +26,8 @@ export interface Reply {
   figures: Figures;
   /** A second reply that its reader alone sees. */
   privately?: Reply;
+  /** What somebody else is told, in a message to them alone. */
+  tell?: Notice;
   /** A card that stands before this reply once: the first time in a club. */
   welcome?: Reply;
   /** The piece this is the card of: where it is posted is kept, so that a later change shows there. */
@@ -38,12 +40,20 @@ export interface Reply {
   doubts?: readonly Doubtful[];
 }
 
+/** What one member is told outside of any answer. */
+export interface Notice {
+  member: string;
+  reply: Reply;
+}
+
 /** An extra that did not hold up the weights: it was left out, and this says why. */
 export interface Doubtful {
   option: string;
   /** As typed. */
   text: string;
   problem: Ask | MemberError;
+  /** It was taken all the same, and only looks unlikely. */
+  kept?: true;
 }
 
 /** Who may press: the member it was made for, anyone (answered privately), or a manager of the club. */

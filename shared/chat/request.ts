@@ -1,5 +1,5 @@
 /** What a member does, in no platform's terms, and what comes back. */
-import type { Form, Reply } from './reply.ts';
+import type { Form, Notice, Reply } from './reply.ts';
 
 /** Where and by whom something is done. */
 export interface Scene {
@@ -70,8 +70,6 @@ export interface Desk {
 }
 
 /** A reminder for one member alone. */
-export interface Due {
+export interface Due extends Notice {
   club: string;
-  member: string;
-  reply: Reply;
 }

@@ -57,6 +57,15 @@ const HABITS: Readonly<Record<string, Habits>> = {
   zh: metric('CNY', 'Asia/Shanghai', 'CN'),
 };
 
+/** What clubs are likeliest to have, the likeliest first: offered before all others. */
+const likely = <Of extends keyof Habits>(what: Of): Habits[Of][] => [
+  ...new Set(Object.values(HABITS).map((habits) => habits[what])),
+];
+export const LIKELY_CURRENCIES = likely('currency') as Currency[];
+export const LIKELY_ZONES: readonly string[] = likely('zone');
+/** BCP 47, as a server is set to: each has habits of its own. */
+export const LIKELY_LOCALES: readonly string[] = Object.keys(HABITS).filter((locale) => locale !== 'en');
+
 /** Two points of share, and scales off by 2 %: what findings care about until a club says otherwise. */
 const MARGIN = 0.02;
 const SCALE_ERROR = 0.02;

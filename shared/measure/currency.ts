@@ -1,10 +1,13 @@
 /** Currencies and the signs they are written with. */
 import { fold } from './fold.ts';
+import { knownLocale } from './locale.ts';
 
 /** An ISO 4217 code, upper case: `USD`. */
 export type Currency = string & { readonly code: 'ISO 4217' };
 
-const CODES: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));
+/** Every currency, by code in the order of the alphabet. */
+export const CURRENCIES: readonly Currency[] = Intl.supportedValuesOf('currency') as Currency[];
+const CODES: ReadonlySet<string> = new Set(CURRENCIES);
 const EURO = 'EUR' as Currency;
 
 /** Signs that stand for one currency everywhere. */
@@ -47,6 +50,14 @@ function formatOf(currency: Currency): { sign: string; digits: number } {
   formats.set(currency, found);
   return found;
 }
+
+/**
+ * What a currency is called in a language.
+ * @param locale BCP 47; English for any other text
+ * @example currencyName('USD' as Currency, 'de') // 'US-Dollar'
+ */
+export const currencyName = (currency: Currency, locale: string): string =>
+  new Intl.DisplayNames(knownLocale(locale) ?? 'en', { type: 'currency' }).of(currency) ?? currency;
 
 /** The sign a currency is written with at home: `$` for USD and for CAD, `zł` for PLN, `CHF` for CHF. */
 export const signOf = (currency: Currency): string => formatOf(currency).sign;

@@ -25,12 +25,15 @@ const MONEY = {
   minimumFractionDigits: 2,
 } as const;
 
-/** The language, script and region of a locale that Intl knows; `en-US` for any other text. */
-function knownTag(locale: string): string {
+/**
+ * The language, script and region of a locale that Intl knows, as they are spelled; null for any other text.
+ * @example knownLocale('DE-at') // 'de-AT'
+ */
+export function knownLocale(locale: string): string | null {
   const [, language, script, region] = TAG.exec(locale) ?? [];
-  if (language === undefined) return FALLBACK;
+  if (language === undefined) return null;
   const tag = [language, script, region].filter((part) => part !== undefined).join('-');
-  return Intl.NumberFormat.supportedLocalesOf([tag])[0] ?? FALLBACK;
+  return Intl.NumberFormat.supportedLocalesOf([tag])[0] ?? null;
 }
 
 function ask(tag: string): Locale {
@@ -53,7 +56,7 @@ const known = new Map<string, Locale>();
 
 /** How `locale` (any text: a BCP 47 tag that Intl knows, or it is taken for `en-US`) prints. Throws nothing. */
 export function localeOf(locale: string): Locale {
-  const tag = knownTag(locale);
+  const tag = knownLocale(locale) ?? FALLBACK;
   const found = known.get(tag) ?? ask(tag);
   known.set(tag, found);
   return found;
@@ -61,3 +64,14 @@ export function localeOf(locale: string): Locale {
 
 /** How a locale writes decimals: `,` for `de`, `.` for `en-US` and for what Intl does not know. */
 export const decimalMark = (locale: string): DecimalMark => localeOf(locale).mark;
+
+/**
+ * What the language of a locale is called in another.
+ * @param locale one that `knownLocale` knows; `inLocale` any text: English where it is none
+ * @example localeName('en-GB', 'de') // 'Englisch (Vereinigtes Königreich)'
+ */
+export const localeName = (locale: string, inLocale: string): string =>
+  new Intl.DisplayNames(knownLocale(inLocale) ?? 'en', {
+    type: 'language',
+    languageDisplay: 'standard',
+  }).of(locale) ?? locale;

@@ -14,6 +14,9 @@ const SCALE_OF: ReadonlyMap<GradeKey, GradeScale> = new Map(
   SCALES.flatMap((scale) => scale.grades.map((grade) => [grade, scale] as const)),
 );
 
+/** ISO 3166: the countries whose grades are known. */
+export const GRADE_COUNTRIES: readonly string[] = [...new Set(SCALES.map(({ country }) => country))];
+
 /** A grade's name within its scale: `gradeName('canada/aaa' as GradeKey)` is `aaa`. */
 export const gradeName = (grade: GradeKey): string => grade.slice(grade.indexOf('/') + 1);
 

@@ -11,8 +11,9 @@ const LONGEST_CHOICE = 100;
 export async function complete(parts: DeskParts, completion: Completion): Promise<Choice[]> {
   const { store: stores, commands } = parts;
   const store = stores.club(completion.club);
-  const option = commands.find(({ name }) => name === completion.command)?.options[completion.option];
-  if (option?.complete === undefined) return [];
+  const command = commands.find(({ name }) => name === completion.command);
+  const option = command?.options[completion.option];
+  if (option?.complete === undefined || (command?.managers && !completion.manager)) return [];
   const club = (await store.settings()) ?? guessClub(completion.club, completion.clubLocale);
   const member = await store.member(completion.member);
   const pans = await pansOf(store, member.id);

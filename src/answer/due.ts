@@ -1,8 +1,7 @@
 /** Reminders that are due, in the words of who asked for them. */
 import type { Due } from '../../shared/chat/request.ts';
 import type { Reminder } from '../../shared/club/store.ts';
-import { speak } from '../../shared/words/index.ts';
-import type { DeskParts } from './room.ts';
+import { type DeskParts, wordsFor } from './room.ts';
 
 export async function dueReminders(parts: DeskParts, now: number): Promise<Due[]> {
   const taken = await parts.store.dueReminders(now);
@@ -11,16 +10,16 @@ export async function dueReminders(parts: DeskParts, now: number): Promise<Due[]
 }
 
 /** Null where there is nothing to remind of any more: the piece is off the heat, or was taken back. */
-async function wordOne({ store, languages }: DeskParts, reminder: Reminder): Promise<Due | null> {
+async function wordOne(parts: DeskParts, reminder: Reminder): Promise<Due | null> {
   const { club: id, member, piece: pieceId } = reminder;
-  const own = store.club(id);
-  const [club, piece, { units }] = await Promise.all([
+  const own = parts.store.club(id);
+  const [club, piece, whose] = await Promise.all([
     own.settings(),
     own.piece({ id: pieceId }),
     own.member(member),
   ]);
   if (club === null || piece === null || piece.cooked !== null) return null;
-  const say = speak({ locale: club.locale, units: units ?? club.units, currency: club.currency }, languages);
+  const say = wordsFor(parts, club, whose);
   return {
     club: id,
     member,

@@ -29,6 +29,7 @@ export interface Room {
   club: Club;
   member: Member;
   say(audience: Audience): Speech;
+  wordsFor(member: string): Promise<Speech>;
 }
 
 /** Loads who asks and where; a club that is new is founded as its locale suggests. */
@@ -44,8 +45,13 @@ export async function enter(parts: DeskParts, request: Request): Promise<Room> {
     club,
     member,
     say: (audience) => speech(parts, request, club, member, audience),
+    wordsFor: async (id) => wordsFor(parts, club, await store.member(id)),
   };
 }
+
+/** What a member is told outside of any answer: in the club's language, since theirs is not known, and in their units. */
+export const wordsFor = ({ languages }: DeskParts, club: Club, { units }: Member): Speech =>
+  speak({ locale: club.locale, units: units ?? club.units, currency: club.currency }, languages);
 
 /** The club's form for what all see, the member's own for what they alone see. */
 export function speech(
@@ -70,7 +76,7 @@ export async function pansOf(store: ClubStore, member: string): Promise<Readonly
 
 /** A command's context before anything of its line is read. */
 export function context(
-  { request, store, find, club, member }: Room,
+  { request, store, find, club, member, wordsFor }: Room,
   { id, say }: { id: string; say: Speech },
 ): Context {
   return {
@@ -80,6 +86,7 @@ export function context(
     club,
     member,
     say,
+    wordsFor,
     pans: new Map(),
     now: request.now,
     today: dayAt(request.now, club.zone),

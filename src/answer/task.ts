@@ -46,11 +46,14 @@ const PIECE_FORMS: Readonly<Record<string, { seenBy?: string }>> = {
 /** @throws MemberError for what can't be pressed by this member, or is unknown. */
 export function taskOf(request: Request, commands: readonly Command[]): Task {
   if (request.kind === 'command') {
-    return run(commandNamed(request.command, commands), request.options, {});
+    const command = commandNamed(request.command, commands);
+    refuseOthersThanManagers(command, request);
+    return run(command, request.options, {});
   }
   const id = readActionId(request.action);
   const command = commands.find(({ name }) => name === id?.command);
   if (id === null || command === undefined) throw new MemberError('button-outdated', {});
+  refuseOthersThanManagers(command, request);
   refuseStrangers(id, request);
   return request.kind === 'press'
     ? pressTask(id, command, request.values)
@@ -61,6 +64,11 @@ function commandNamed(name: string, commands: readonly Command[]): Command {
   const command = commands.find((one) => one.name === name);
   if (command === undefined) throw new MemberError('command-unknown', { read: `/${name}`, near: null });
   return command;
+}
+
+/** The platform hides such commands, but a club may show them to whom it likes, and a button outlives its presser's role. */
+function refuseOthersThanManagers(command: Command, { manager }: Request): void {
+  if (command.managers && !manager) throw new MemberError('managers-only', {});
 }
 
 function refuseStrangers({ by, owner }: ActionId, { member, manager }: Request): void {

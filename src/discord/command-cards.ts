@@ -17,10 +17,13 @@ export function commandCards(commands: readonly Command[], say: Speech): Command
   return families.map((family) => {
     const own = commands.filter(({ name }) => familyOf(name) === family);
     const [only] = own;
-    if (only !== undefined && only.name === family) return card(only, family, say);
+    // The platform hides a family as a whole, so one command for everybody shows it.
+    const hidden = own.every(({ managers }) => managers) ? { managersOnly: true } : {};
+    if (only !== undefined && only.name === family) return { ...card(only, family, say), ...hidden };
     return {
       name: family,
       description: wordsOf(family, say).description(),
+      ...hidden,
       subcommands: own.map((command) => card(command, command.name.slice(family.length + 1), say)),
     };
   });

@@ -2,8 +2,8 @@
 import { hostname } from 'node:os';
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Client, Events, type Interaction, OAuth2Scopes, PermissionFlagsBits } from 'discord.js';
-import type { Reply } from '../../shared/chat/reply.ts';
-import type { Desk, Due } from '../../shared/chat/request.ts';
+import type { Notice, Reply } from '../../shared/chat/reply.ts';
+import type { Desk } from '../../shared/chat/request.ts';
 import type { Posted, Store } from '../../shared/club/store.ts';
 import type { Draw } from '../../shared/pictures/picture.ts';
 import type { Log } from '../log.ts';
@@ -48,7 +48,7 @@ export interface Connection {
   /** Shows a later change where a card was posted; false where it is no longer there. */
   edit(card: Pick<Posted, 'channel' | 'message'>, reply: Reply): Promise<boolean>;
   /** Writes to one member alone; false where they take no such messages. */
-  tell(due: Due): Promise<boolean>;
+  tell(notice: Notice): Promise<boolean>;
   /** Takes nothing new, finishes what is on its way, and leaves. */
   close(): Promise<void>;
 }
@@ -64,13 +64,14 @@ export async function connect(options: ConnectOptions): Promise<Connection> {
   const clubs = watchClubs(client, options);
   const drawing = { draw, log, withinMs: options.drawWithinMs ?? DRAW_WITHIN_MS };
   const edit: Connection['edit'] = (card, reply) => editCard(client, card, reply, drawing);
+  const tell: Connection['tell'] = (notice) => tellAlone(client, notice);
   const onTheirWay = new Map<string, Promise<void>>();
   let closing = false;
 
   client.on(Events.InteractionCreate, (interaction) => {
     // A second delivery at the same time would race the first, and may win with "that is kept already".
     if (closing || onTheirWay.has(interaction.id)) return;
-    const work = take(interaction, options, edit).finally(() => onTheirWay.delete(interaction.id));
+    const work = take(interaction, options, { edit, tell }).finally(() => onTheirWay.delete(interaction.id));
     onTheirWay.set(interaction.id, work);
   });
 
@@ -89,7 +90,7 @@ export async function connect(options: ConnectOptions): Promise<Connection> {
     await close();
     throw error;
   }
-  return { close, edit, tell: (due) => tellAlone(client, due) };
+  return { close, edit, tell };
 }
 
 /** Says who is there, and where a club gets it; makes sure that the commands are known. */
@@ -118,7 +119,7 @@ async function introduce(client: Client<true>, { cards, guild, log }: ConnectOpt
 async function take(
   interaction: Interaction,
   options: ConnectOptions,
-  edit: Connection['edit'],
+  { edit, tell }: Pick<Connection, 'edit' | 'tell'>,
 ): Promise<void> {
   const { desk, log } = options;
   const now = options.now();
@@ -140,6 +141,7 @@ async function take(
     repost: async (club: string, { piece, reply }: { piece: string; reply: Reply }) => {
       for (const card of (await options.postedAt?.(club, piece)) ?? []) await edit(card, reply);
     },
+    tell,
   };
   await post(
     interaction,

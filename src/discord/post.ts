@@ -2,7 +2,7 @@
 import { randomBytes } from 'node:crypto';
 import { setTimeout as wait } from 'node:timers/promises';
 import { DiscordAPIError, type Message, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
-import type { Form, Reply } from '../../shared/chat/reply.ts';
+import type { Form, Notice, Reply } from '../../shared/chat/reply.ts';
 import type { Answer, Coming } from '../../shared/chat/request.ts';
 import type { platform } from '../../shared/words/en/platform.ts';
 import type { Log } from '../log.ts';
@@ -34,6 +34,8 @@ export interface Posting extends Drawing {
   posted(card: PostedCard): Promise<void> | void;
   /** Shows a piece's card where it was posted before. */
   repost(club: string, card: { piece: string; reply: Reply }): Promise<void>;
+  /** Writes to one member alone; false where they take no such messages. */
+  tell(notice: Notice): Promise<boolean>;
 }
 
 type Ready =
@@ -120,6 +122,17 @@ async function sayAll(
   }
   if (privately) await say(interaction, privately, { edits: false, privately: true });
   if (answer.reposts && club) await posting.repost(club, answer.reposts);
+  if (answer.reply.tell) await notify(answer.reply.tell, posting);
+}
+
+/** What was asked for is done and said: that somebody else can't be told is no fault of the answer. */
+async function notify(notice: Notice, { tell, log }: Posting): Promise<void> {
+  const { member } = notice;
+  try {
+    log.info({ member, reached: await tell(notice) }, 'told');
+  } catch (error) {
+    log.warn({ member, ...problem(error) }, 'could not tell');
+  }
 }
 
 const isPublic = (message: Message): boolean => !message.flags.has(MessageFlags.Ephemeral);

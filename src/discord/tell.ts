@@ -1,10 +1,10 @@
 /** Writing to one member alone, outside of any answer. */
 import { type Client, DiscordAPIError, RESTJSONErrorCodes } from 'discord.js';
-import type { Due } from '../../shared/chat/request.ts';
+import type { Notice } from '../../shared/chat/reply.ts';
 import { render } from './render.ts';
 
-/** Sends a reminder as a direct message. False where the member takes none from us, or is gone. */
-export async function tellAlone(client: Client, { member, reply }: Due): Promise<boolean> {
+/** Sends it as a direct message. False where the member takes none from us, or is gone. */
+export async function tellAlone(client: Client, { member, reply }: Notice): Promise<boolean> {
   try {
     const { flags, components } = render(reply);
     await client.users.send(member, { flags, components, allowedMentions: { parse: [] } });

@@ -9,7 +9,7 @@ export interface Said {
   as: string;
 }
 
-/** `{line, as, command, ok, audience, text, figures, privately?, welcome?, picture?, actions?, ask?, form?, error?}` */
+/** `{line, as, command, ok, audience, text, figures, privately?, told?, welcome?, picture?, actions?, ask?, form?, error?}` */
 export function outcomeJson(
   { line, as }: Said,
   outcome: Outcome,
@@ -52,6 +52,9 @@ function replyJson({ welcome, ...reply }: Reply, picture: string | null): Record
     ...(welcome === undefined ? {} : { welcome: replyText(welcome) }),
     figures: reply.figures,
     ...(reply.privately === undefined ? {} : { privately: replyJson(reply.privately, null) }),
+    ...(reply.tell === undefined
+      ? {}
+      : { told: { to: reply.tell.member, text: replyText(reply.tell.reply) } }),
     ...(reply.picture === undefined ? {} : { picture: { file: picture, alt: reply.picture.alt } }),
     ...(reply.actions === undefined ? {} : { actions: reply.actions.map(({ label }) => label) }),
   };

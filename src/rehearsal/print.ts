@@ -46,11 +46,11 @@ export function outcomeText(outcome: Outcome, member: string, picture: string | 
       .join('\n');
   const { answer } = outcome;
   if (answer.kind === 'form') return formText(answer.form);
+  const { privately, tell } = answer.reply;
   return [
     shown(answer.reply, seenBy(answer.audience, member), picture),
-    ...(answer.reply.privately === undefined
-      ? []
-      : [shown(answer.reply.privately, seenBy('member', member), null)]),
+    ...(privately === undefined ? [] : [shown(privately, seenBy('member', member), null)]),
+    ...(tell === undefined ? [] : [shown(tell.reply, seenBy('member', tell.member), null)]),
   ].join('\n');
 }
 

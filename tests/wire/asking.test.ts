@@ -125,7 +125,7 @@ describe('somebody else', () => {
       await bo.selects(message, 'The grade on its label?', 'Prime'),
     ]) {
       expect([refused.steps, refused.message.isPrivate]).toEqual([['reply'], true]);
-      expect(refused.message.text).toContain('That button is for the one who asked.');
+      expect(refused.message.text).toContain('That button is for somebody else to press.');
     }
     expect([message.edits, (await piece(1))?.grade]).toEqual([0, null]);
   });

@@ -35,6 +35,8 @@ export interface Member {
   direct(): Shown[];
   /** Takes no such messages from now on. */
   refusesDirect(): void;
+  /** Is no manager of the club any more. */
+  losesRole(): void;
   presses(message: Shown, label: string, how?: How): Promise<Exchange>;
   /** Takes a choice, by its label, of the menu that says `menu`. */
   selects(message: Shown, menu: string, choice: string, how?: How): Promise<Exchange>;
@@ -63,15 +65,16 @@ const USE_COMMANDS = 1n << 31n;
 export function createMember(member: KeptMember, side: MemberSide): Member {
   const { state } = side;
   const userJson = { id: member.id, username: `member-${member.id}`, discriminator: '0', avatar: null };
-  const memberJson = {
+  let manages = member.manager;
+  const memberJson = () => ({
     user: userJson,
-    permissions: String(USE_COMMANDS | (member.manager ? MANAGE_SERVER : 0n)),
+    permissions: String(USE_COMMANDS | (manages ? MANAGE_SERVER : 0n)),
     roles: [],
     joined_at: new Date(0).toISOString(),
     deaf: false,
     mute: false,
     flags: 0,
-  };
+  });
 
   const start = (deed: Deed, how: How): Recorder => {
     const { club } = member;
@@ -83,7 +86,7 @@ export function createMember(member: KeptMember, side: MemberSide): Member {
       : {
           guild_id: club.id,
           guild_locale: club.locale,
-          member: memberJson,
+          member: memberJson(),
           channel: { id: club.channel, type: 0 },
           context: 0,
         };
@@ -158,6 +161,9 @@ export function createMember(member: KeptMember, side: MemberSide): Member {
 
     direct: () => state.messages.filter(({ channel }) => channel === member.id).map(show),
     refusesDirect: () => void state.refusesDirect.add(member.id),
+    losesRole: () => {
+      manages = false;
+    },
 
     presses: async (message, label, how) =>
       press(

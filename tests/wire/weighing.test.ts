@@ -50,7 +50,7 @@ describe('a weekend', () => {
     const { text, pictures, isPrivate } = saturday.message;
     expect(text.split('\n')).toEqual([
       '**Hello! I keep the numbers of what you cook.**',
-      'I took it that this club weighs in pounds and ounces and pays in USD.',
+      'I took it that this club weighs in pounds and ounces and pays in USD. A manager can change that: `/club set`',
       'Weigh your first piece in: `/weigh cut:packer bought:14.83 lb trim:2 lb 9.4 oz`',
       '-# More lines to copy: `/help`',
       '**17.4 % came off: 2 lb 9.4 oz of 14 lb 13.3 oz.**',
