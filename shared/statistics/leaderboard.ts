@@ -31,16 +31,19 @@ const LEVEL = 0.95;
  * ends by chance alone. The leader has pieces enough, if anyone has.
  * @param fewest members with fewer pieces are provisional
  * @param tie which of two members of equal effect comes first
+ * @param isShown whether a member has a row; the model counts the pieces of the others all the same
  * @example leaderboard(model)[1] // place 2, difference 0.070 with a standard error of 0.159: not separable
  */
 export function leaderboard(
   { fit }: ShareModel,
   fewest: number = FEWEST_PIECES,
   tie: (one: number, other: number) => number = (one, other) => one - other,
+  isShown: (member: number) => boolean = () => true,
 ): BoardRow[] {
   const reach = studentT((1 + LEVEL) / 2, fit.members.size - 1);
   const typical = pointAt(fit);
   const order = [...fit.members]
+    .filter(([member]) => isShown(member))
     .map(([member, { pieces, effect }]) => ({ member, pieces, effect, provisional: pieces < fewest }))
     .sort(
       (one, other) =>

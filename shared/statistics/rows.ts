@@ -19,7 +19,12 @@ export interface Codes {
 
 /** The rows at these places, in their order. */
 export function rowsAt({ base, loss, member }: Rows, places: readonly number[]): Rows {
-  const pick = (from: ArrayLike<number>) => Float64Array.from(places, (place) => from[place] ?? Number.NaN);
+  // A loop: `Float64Array.from` asks an iterator for each, which is several times as slow.
+  const pick = (from: ArrayLike<number>) => {
+    const picked = new Float64Array(places.length);
+    for (let row = 0; row < places.length; row++) picked[row] = from[places[row] ?? -1] ?? Number.NaN;
+    return picked;
+  };
   return { count: places.length, base: pick(base), loss: pick(loss), member: pick(member) };
 }
 

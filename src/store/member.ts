@@ -1,5 +1,5 @@
 /** What the bot remembers of a member. */
-import { and, eq, sql } from 'drizzle-orm';
+import { and, asc, eq, sql } from 'drizzle-orm';
 import type { Member } from '../../shared/club/member.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
 import type { Database } from './database.ts';
@@ -30,6 +30,12 @@ export function members(db: Database) {
     .from(member)
     .where(and(eq(member.club, columns.club), eq(member.id, columns.id)))
     .prepare();
+  const hidden = db
+    .select({ id: member.id })
+    .from(member)
+    .where(and(eq(member.club, columns.club), eq(member.hidden, true)))
+    .orderBy(asc(member.id))
+    .prepare();
   const keep = db
     .insert(member)
     .values(columns)
@@ -45,7 +51,8 @@ export function members(db: Database) {
     })
     .prepare();
 
-  return (club: string): Pick<ClubStore, 'member' | 'remember'> => ({
+  return (club: string): Pick<ClubStore, 'member' | 'remember' | 'hiddenMembers'> => ({
+    hiddenMembers: () => read(() => hidden.all({ club }).map(({ id }) => id)),
     member: (id) => read(() => byId.get({ club, id }) ?? newcomer(id)),
     remember: (id, settings) =>
       write(db, () => {

@@ -1,0 +1,53 @@
+/** `/board`: rankings that a lucky piece can't lead. */
+import { type Command, type Context, command, type Press } from '../shared/chat/command.ts';
+import type { Reply } from '../shared/chat/reply.ts';
+import { SEASONS, type Season, spanOf } from '../shared/club/season.ts';
+import type { CalendarDay } from '../shared/measure/day.ts';
+import { board as boardReply } from '../shared/replies/board.ts';
+import { mostWeighed } from '../shared/replies/most-pieces.ts';
+import { type AskedRanking, RANKINGS, type Ranking } from '../shared/replies/ranking.ts';
+import type { CutKey } from '../shared/trade/keys.ts';
+import { choice, cut } from './options.ts';
+
+type Asked = Pick<AskedRanking, 'cut' | 'ranking' | 'season' | 'today' | 'mine'>;
+
+export const board: Command = command({
+  name: 'board',
+  audience: () => 'club',
+  options: { cut: cut(), ranking: choice(RANKINGS), season: choice(SEASONS) },
+  form: () => ['cut', 'ranking', 'season'],
+  run: (context, given) =>
+    answer(context, {
+      cut: given.cut ?? null,
+      ranking: given.ranking ?? 'plate',
+      season: given.season ?? 'season',
+      today: context.today,
+      mine: null,
+    }),
+  actions: {
+    mine: { by: 'anyone', audience: 'member', edits: false, run: pressed },
+    another: { by: 'anyone', audience: 'member', edits: false, run: pressed },
+  },
+});
+
+/** The seasons of the day on which the ranking was asked for: it shows the same ones when it is pressed later. */
+function pressed(context: Context, { about, value }: Press): Promise<Reply> {
+  const [cutKey = '', ranking = 'plate', season = 'season', today = context.today] = about;
+  return answer(context, {
+    cut: cutKey === '' ? null : (cutKey as CutKey),
+    ranking: (value ?? ranking) as Ranking,
+    season: season as Season,
+    today: today as CalendarDay,
+    mine: context.member.id,
+  });
+}
+
+async function answer({ store, find, club, say }: Context, asked: Asked): Promise<Reply> {
+  const { from: since, to: until } = spanOf(asked.season, asked.today, club.seasonStart);
+  const hidden = await store.hiddenMembers();
+  const { cut: cutKey, ranking, mine } = asked;
+  const whole = { ...asked, since, until, hidden };
+  if (ranking === 'most') return mostWeighed(whole, await store.weighed(cutKey, since, until), say);
+  const about = { cut: cutKey, measure: ranking, since, until, hidden, mine };
+  return boardReply({ ...whole, ranking }, await find('board', about), say);
+}

@@ -1,0 +1,142 @@
+/** Who loses least: the members of a cut by their level, drawn towards the club. */
+import { columnsAt, placesBy } from '../club/columns.ts';
+import { shareShown } from '../club/group.ts';
+import { type Filter, narrowed } from '../club/narrow.ts';
+import { type Sifted, sift, siftedBy } from '../club/sift.ts';
+import type { Columns } from '../club/store.ts';
+import type { CalendarDay } from '../measure/day.ts';
+import { leaderboard } from '../statistics/leaderboard.ts';
+import type { CutKey } from '../trade/keys.ts';
+import type { About, Looked } from './finding.ts';
+import { asRead, type MemberModel, type Missing, memberModel } from './member-model.ts';
+
+/** Without a cut, the one with the most pieces that count. */
+export interface AskedBoard extends About {
+  /** From one day to another, both included; null: no bound. */
+  since: CalendarDay | null;
+  until: CalendarDay | null;
+  /** Members who are not shown, by id. Their pieces count in the model all the same. */
+  hidden: readonly string[];
+  /** Whose own row is looked for besides; null for nobody's. */
+  mine: string | null;
+}
+
+export interface BoardMember {
+  /** From 1. */
+  place: number;
+  member: string;
+  pieces: number;
+  /** Of a typical piece, drawn towards the club; as a member reads it. The ends of where it likely lies. */
+  share: number;
+  low: number;
+  high: number;
+  /** Whether the leader is clearly ahead; never so for the leader. */
+  separable: boolean;
+  /** Too few pieces for a place: such rows follow the others. */
+  provisional: boolean;
+}
+
+export interface FoundBoard {
+  /** Null where no cut was asked for and there is no piece. */
+  cut: CutKey | null;
+  /** Of the model: those of hidden members too. */
+  pieces: number;
+  members: number;
+  /** Pieces left out: unusual and not confirmed; estimates; those that took up brine, which are a group of their own. */
+  waiting: number;
+  approximate: number;
+  injected: number;
+  /** Members with pieces who are not shown. */
+  hidden: number;
+  /** The least and the greatest share among the pieces; null without any. */
+  posted: { low: number; high: number } | null;
+  /** Why nobody is ranked; null where the members are. */
+  missing: Missing | null;
+  /** The first hundred. */
+  rows: readonly BoardMember[];
+  /** How many there are in all. */
+  all: number;
+  /** The asker's own row. */
+  mine: BoardMember | null;
+  /** Variances on the logit scale, between members and of single pieces; null without a model. */
+  between: number | null;
+  within: number | null;
+}
+
+const MOST_ROWS = 100;
+
+export function findBoard({ plain, injected }: Looked, asked: AskedBoard): FoundBoard {
+  const span: Filter = {
+    ...(asked.since === null ? {} : { since: asked.since }),
+    ...(asked.until === null ? {} : { until: asked.until }),
+  };
+  const inTime = (columns: Columns) => narrowed(columns, span);
+  const all = siftedBy(sift(plain), inTime);
+  const cut = asked.cut ?? mostCounted(all);
+  const ofCut = (columns: Columns) => (cut === null ? columnsAt(columns, []) : narrowed(columns, { cut }));
+  const { counted, waiting } = siftedBy(all, ofCut);
+  const model = memberModel(counted);
+  const apart = injected === null ? 0 : ofCut(inTime(injected)).count;
+  return {
+    cut,
+    pieces: model.rows.count,
+    members: model.members.length,
+    waiting: waiting.count,
+    approximate: counted.count - model.rows.count,
+    injected: apart,
+    posted: postedRange(model.rows, asked),
+    missing: model.missing,
+    ...ranked(model, asked),
+  };
+}
+
+/** The cut with the most counted pieces that are no estimates; of equals the first by its key. */
+function mostCounted({ counted }: Sifted): CutKey | null {
+  let most: { cut: string; count: number } | null = null;
+  for (const [cut, places] of placesBy(counted, counted.cut)) {
+    const count = places.filter((row) => counted.approximate[row] === 0).length;
+    if (cut === null || count === 0) continue;
+    if (most === null || count > most.count || (count === most.count && cut < most.cut))
+      most = { cut, count };
+  }
+  return (most?.cut ?? null) as CutKey | null;
+}
+
+function postedRange({ count, base, loss }: Columns, { measure }: AskedBoard): FoundBoard['posted'] {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let row = 0; row < count; row++) {
+    const share = shareShown(measure, (loss[row] ?? 0) / (base[row] ?? 1));
+    if (share < low) low = share;
+    if (share > high) high = share;
+  }
+  return count === 0 ? null : { low, high };
+}
+
+function ranked(
+  { model, members }: MemberModel,
+  { measure, hidden, mine }: AskedBoard,
+): Pick<FoundBoard, 'rows' | 'all' | 'mine' | 'hidden' | 'between' | 'within'> {
+  const unseen = new Set(hidden);
+  const isShown = (member: number) => !unseen.has(members[member] ?? '');
+  const notShown = members.filter((id) => unseen.has(id)).length;
+  if (model === null) return { rows: [], all: 0, mine: null, hidden: notShown, between: null, within: null };
+  // Codes are in the order of ids, so equals stand in it.
+  const rows = leaderboard(model, undefined, undefined, isShown).map(
+    ({ place, member, pieces, share, low, high, separable, provisional }): BoardMember => ({
+      place,
+      member: members[member] ?? '',
+      pieces,
+      ...asRead(measure, { share, low, high }),
+      separable,
+      provisional,
+    }),
+  );
+  return {
+    rows: rows.slice(0, MOST_ROWS),
+    all: rows.length,
+    mine: rows.find(({ member }) => member === mine) ?? null,
+    hidden: notShown,
+    between: model.fit.memberVariance,
+    within: model.fit.pieceVariance,
+  };
+}

@@ -1,0 +1,138 @@
+/** Rankings that a lucky piece can't lead: who leads, who is too close to call, and what is still needed. */
+import type { Season } from '../../club/season.ts';
+import type { Show } from '../../measure/show.ts';
+import { cutOf } from '../../trade/cuts.ts';
+import type { CutKey } from '../../trade/keys.ts';
+import type { Measure } from '../../yield/measure.ts';
+import { people, pieces } from './counts.ts';
+import { example } from './examples.ts';
+import { MEASURE_TITLES, OF_PIECE } from './measures.ts';
+import { inside } from './names.ts';
+
+const SEASONS: Record<Season, string> = {
+  season: 'this season',
+  last: 'the season before',
+  year: 'the last 12 months',
+  always: 'all seasons',
+};
+
+const NEEDS = {
+  people: 'It takes 3 people or more to tell them apart.',
+  'more-pieces': 'It takes at least 3 pieces more than there are people: a second piece from some of you.',
+  variation: 'Nobody’s pieces differ from each other: are the weights copied?',
+} as const;
+
+const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+const title = (cut: CutKey | null) => (cut === null ? 'Every cut' : cutOf(cut).name);
+const does = (count: number, one: string, more: string) => (count === 1 ? one : more);
+
+export const board = (show: Show) => ({
+  /** What is ranked, over its picture. */
+  about: ({ cut, season }: { cut: CutKey | null; season: Season }) => `${title(cut)}, ${SEASONS[season]}`,
+  leads: ({
+    cut,
+    measure,
+    member,
+    share,
+  }: {
+    cut: CutKey;
+    measure: Measure;
+    member: string;
+    share: number;
+  }) => `${title(cut)}: <@${member}> leads, ${show.share(share)} ${OF_PIECE[measure]}.`,
+  nobodyLeads: ({ cut, fewest }: { cut: CutKey; fewest: number }) =>
+    `${title(cut)}: nobody leads yet, since nobody has ${pieces(show, fewest)}.`,
+  /** To the asker alone. */
+  yours: ({
+    cut,
+    measure,
+    place,
+    all,
+    share,
+    count,
+    provisional,
+  }: {
+    cut: CutKey;
+    measure: Measure;
+    place: number;
+    all: number;
+    share: number;
+    count: number;
+    provisional: boolean;
+  }) =>
+    provisional
+      ? `${title(cut)}: you are new here, ${show.share(share)} ${OF_PIECE[measure]} so far (${pieces(show, count)}).`
+      : `${title(cut)}: you are in place ${show.count(place)} of ${show.count(all)}, ${show.share(share)} ${OF_PIECE[measure]} (${pieces(show, count)}).`,
+  noneOfYours: ({ cut }: { cut: CutKey | null }) => `${title(cut)}: you have no piece in this ranking yet.`,
+  youAreHidden: ({ cut }: { cut: CutKey | null }) =>
+    `${title(cut)}: you are not shown in rankings, as you asked.`,
+  ranked: ({ season, count, members }: { season: Season; count: number; members: number }) =>
+    `${sentence(SEASONS[season])}: ${pieces(show, count)}, ${people(show, members)}.`,
+  likely: ({ low, high }: { low: number; high: number }) =>
+    `The leader likely lies from ${show.share(low)} to ${show.share(high)}.`,
+  /** How many of those with a place the leader is not clearly ahead of. */
+  tooClose: ({ close, others }: { close: number; others: number }) =>
+    close === 0
+      ? `Clearly ahead of ${others === 2 ? 'both others' : does(others, 'the other', `all ${show.count(others)} others`)}.`
+      : close === others
+        ? `Too close to call: ${does(others, 'the other', `any of the ${show.count(others)} others`)} may be as good.`
+        : `Too close to call: ${show.count(close)} of the ${show.count(others)} others may be as good.`,
+  head: { place: () => '', share: () => 'Share', pieces: () => 'Pieces', mark: () => '' },
+  mark: {
+    leads: () => 'leads',
+    close: () => 'too close to call',
+    behind: () => '',
+    new: () => 'new here',
+  },
+  who: ({ members }: { members: readonly { place: number; member: string }[] }) =>
+    members.map(({ place, member }) => `${show.count(place)} <@${member}>`).join(', '),
+  drawnIn: () =>
+    'Of a typical piece, drawn towards the club: few pieces count little, so a lucky one can’t lead. Right 19 times in 20.',
+  newHere: ({ fewest }: { fewest: number }) => `New here: fewer than ${pieces(show, fewest)}.`,
+  more: ({ shown, all }: { shown: number; all: number }) =>
+    `${show.count(shown)} of ${people(show, all)} are listed.`,
+  hidden: ({ count }: { count: number }) =>
+    `${people(show, count)} ${does(count, 'is', 'are')} not shown, as ${does(count, 'that person', 'they')} asked.`,
+  estimates: ({ count }: { count: number }) =>
+    `${pieces(show, count)} whose weight was estimated ${does(count, 'is', 'are')} not ranked.`,
+  injected: ({ count }: { count: number }) =>
+    `${pieces(show, count)} injected or pumped: a group of ${does(count, 'its', 'their')} own, not ranked here.`,
+  /** Too few pieces, or too much alike: nobody is ranked. */
+  notYet: ({ cut, measure }: { cut: CutKey; measure: Measure }) =>
+    `${title(cut)}, ${MEASURE_TITLES[measure].toLowerCase()}: too early for a ranking.`,
+  posted: ({ low, high, count, members }: { low: number; high: number; count: number; members: number }) =>
+    count === 1
+      ? `So far ${show.share(low)} (${pieces(show, count)}).`
+      : `So far from ${show.share(low)} to ${show.share(high)} (${pieces(show, count)}, ${people(show, members)}).`,
+  needs: ({ missing }: { missing: keyof typeof NEEDS }) => NEEDS[missing],
+  /** Everyone with pieces is hidden. */
+  nobodyShown: ({ cut }: { cut: CutKey }) => `${title(cut)}: nobody is shown in this ranking.`,
+  none: ({ cut, measure, season }: { cut: CutKey | null; measure: Measure | null; season: Season }) =>
+    `Nothing to rank yet${cut === null ? '' : ` of ${inside(cut)}`}, ${SEASONS[season]}: ${
+      measure === 'trim' || measure === null
+        ? `weigh a piece in, like \`/weigh cut:packer bought:${example(show, 'bought')} trim:${example(show, 'trim')}\`.`
+        : 'it needs what was bought and what was thrown away or on the plate after cooking.'
+    }`,
+  longer: () => 'Further back: `/board season:All seasons`',
+
+  mostLeads: ({ cut, member, count }: { cut: CutKey | null; member: string; count: number }) =>
+    `${title(cut)}: <@${member}> leads, ${pieces(show, count)} weighed in.`,
+  mostShared: ({ cut, leaders, count }: { cut: CutKey | null; leaders: number; count: number }) =>
+    `${title(cut)}: ${people(show, leaders)} share the lead, ${pieces(show, count)} weighed in each.`,
+  mostYours: ({
+    cut,
+    place,
+    all,
+    count,
+  }: {
+    cut: CutKey | null;
+    place: number;
+    all: number;
+    count: number;
+  }) =>
+    `${title(cut)}: you are in place ${show.count(place)} of ${show.count(all)}, ${pieces(show, count)} weighed in.`,
+  mostCounts: () => 'Whatever was weighed, estimates apart. Equals stand in no order of merit.',
+
+  whereAmI: () => 'Where am I?',
+  another: () => 'Another ranking, for you alone',
+});
