@@ -63,6 +63,16 @@ export function pricePerKg({ amount, basis }: Pick<Price, 'amount' | 'basis'>, b
   return (amount / Number(AMOUNT_PARTS)) * (NANOGRAMS.kg / nanograms);
 }
 
+/**
+ * An amount that was computed as a plain number, to the ten-thousandth: an estimate, no bill.
+ * @example aboutMoney(1.4, usd) // 14000n / 10000n
+ */
+export const aboutMoney = (amount: number, currency: Currency): Money => ({
+  numerator: BigInt(Math.round(amount * Number(AMOUNT_PARTS))),
+  denominator: AMOUNT_PARTS,
+  currency,
+});
+
 /** One currency for both, or a bug: nothing here knows rates of exchange. */
 function sameCurrency(a: Money, b: Money): Currency {
   if (a.currency !== b.currency) throw new RangeError(`${a.currency} and ${b.currency} don't add up`);
@@ -94,6 +104,14 @@ export function perWeight(money: Money, weight: Nanograms, unit: WeightUnit): Mo
 /** What `weight` costs if one `unit` costs `each`: 5 oz at 12.00 a pound is 3.75. */
 export const forWeight = (each: Money, weight: Nanograms, unit: WeightUnit): Money =>
   moneyOf({ n: each.numerator * BigInt(weight), d: each.denominator * WHOLE_NANOGRAMS[unit] }, each.currency);
+
+/** `money` times `to` / `from`, exactly: 3.48 at 6.65 is 3.7416... at 7.15. Null if `from` is nothing. Throws a RangeError for two currencies. */
+export function inProportion(money: Money, from: Money, to: Money): Money | null {
+  sameCurrency(from, to);
+  if (from.numerator === 0n) return null;
+  const n = money.numerator * to.numerator * from.denominator;
+  return moneyOf({ n, d: money.denominator * to.denominator * from.numerator }, money.currency);
+}
 
 /** `a / b` as a plain number, or null if `b` is nothing: 11.13 over 6.65 is 1.67. Throws a RangeError for two currencies. */
 export function moneyRatio(a: Money, b: Money): number | null {

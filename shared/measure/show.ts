@@ -37,6 +37,8 @@ export interface Show {
   day(day: CalendarDay): string;
   /** With one digit after the mark: `2.1`. */
   oneDecimal(number: number): string;
+  /** With two digits after the mark: `1.67`. */
+  twoDecimals(number: number): string;
   /** A whole number, no grouping. */
   count(count: number): string;
 }
@@ -82,11 +84,13 @@ function echo(weight: Nanograms, units: Units, mark: DecimalMark): string {
   return `${poundsAndOunces(weight, mark)} (${pounds}, ${metric(weight, mark)})`;
 }
 
-/** A plain number to one decimal, halves away from zero. */
-function tenth(value: number, mark: DecimalMark): string {
-  const tenths = Math.sign(value) * Math.round(Math.abs(value) * 10);
-  return fixedText(BigInt(tenths), 1, mark);
+/** A plain number to so many decimals, halves away from zero. */
+function fixed(value: number, digits: number, mark: DecimalMark): string {
+  const parts = Math.sign(value) * Math.round(Math.abs(value) * 10 ** digits);
+  return fixedText(BigInt(parts), digits, mark);
 }
+
+const tenth = (value: number, mark: DecimalMark): string => fixed(value, 1, mark);
 
 /** An amount with its currency: `$4.99`, `4,99 €`, `CAD 4.99`. */
 function withSign(amount: string, sign: string, first: boolean): string {
@@ -133,6 +137,7 @@ export function shows(form: Form): Show {
     },
     day: (day) => days()?.format(dayTime(day)).replace(/\s/g, ' ') ?? day,
     oneDecimal: (number) => tenth(number, mark),
+    twoDecimals: (number) => fixed(number, 2, mark),
     count: (count) => fixedText(BigInt(Math.round(count)), 0, mark),
   };
 }

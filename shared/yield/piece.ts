@@ -10,7 +10,7 @@ import {
   perWeight,
   subtractMoney,
 } from '../measure/money.ts';
-import { grams, type Nanograms } from '../measure/units.ts';
+import { grams, type Nanograms, type WeightUnit } from '../measure/units.ts';
 
 /** Trimmings that were saved (tallow, grind, stock): off the raw piece, but not lost. */
 export interface Saved {
@@ -126,7 +126,7 @@ export function costsOf(piece: Weighed): Costs | null {
 export function costPer(
   piece: Weighed,
   part: 'bought' | 'left' | 'cooked' | 'served',
-  unit: 'lb' | 'kg',
+  unit: WeightUnit,
 ): Money | null {
   const costs = costsOf(piece);
   const weight = weightsOf(piece)[part];
@@ -135,7 +135,7 @@ export function costPer(
 }
 
 /** How often the shelf price goes into the cost per weight of `part`; null where it is not known. */
-export function costFactor(piece: Weighed, part: 'left' | 'served'): number | null {
+export function costFactor(piece: Weighed, part: 'left' | 'cooked' | 'served'): number | null {
   const shelf = costPer(piece, 'bought', 'kg');
   const cost = costPer(piece, part, 'kg');
   return shelf === null || cost === null ? null : moneyRatio(cost, shelf);
@@ -189,8 +189,14 @@ function ratio(part: Nanograms | null, whole: Nanograms | null): number | null {
   return part === null || whole === null || whole === 0 ? null : part / whole;
 }
 
-/** The cost of a portion of `portion`, from the last part of the piece that was weighed: served, else left. */
+/** The part of a piece that portions are cut from: the last one that was weighed. */
+export function lastPart(piece: Weighed): 'left' | 'cooked' | 'served' {
+  const { cooked, served } = weightsOf(piece);
+  return served !== null ? 'served' : cooked !== null ? 'cooked' : 'left';
+}
+
+/** The cost of a portion, cut from the last part that was weighed: 5 oz at 11.1333 a pound is 3.4792. Null without a price. */
 export function portionCost(piece: Weighed, portion: Nanograms): Money | null {
-  const perKg = costPer(piece, 'served', 'kg') ?? costPer(piece, 'left', 'kg');
+  const perKg = costPer(piece, lastPart(piece), 'kg');
   return perKg === null ? null : forWeight(perKg, portion, 'kg');
 }

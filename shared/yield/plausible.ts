@@ -43,7 +43,7 @@ function refuseContradictions(piece: Weighed): void {
 }
 
 /** Two weighings of the same meat agree within a hundredth, or an ounce where that is more. */
-const agree = (one: number, other: number): boolean =>
+export const agree = (one: number, other: number): boolean =>
   Math.abs(one - other) <= Math.max(NANOGRAMS.oz, Math.max(one, other) / 100);
 
 /** @throws MemberError where one of these weights is known already: it is changed only when the piece is named. */

@@ -7,24 +7,27 @@ import type { Saved } from './piece.ts';
 /** The most parts that are kept of one piece. */
 const MOST = 8;
 const PART =
-  /^(?<name>\p{Letter}[\p{Letter}\s'-]{0,29}?)\s+(?<weight>(?:about\s+|~)?[\d½¼¾.].*?)(?:\s*(?<price>@.*))?$/u;
+  /^(?<name>\p{Letter}[\p{Letter}\s'-]{0,29}?)(?:\s*:\s*|\s+)(?<weight>(?:about\s+|~)?[-−]?[\d½¼¾.].*?)(?:\s*(?<price>@.*|\bfor\s.*))?$/u;
+
+/** A comma between digits is a decimal mark, not the end of a part. */
+export const partTexts = (text: string): string[] => text.trim().split(/\s*(?:;|,(?!\d)|\n)\s*/);
 
 /**
  * @throws MemberError or Ask, as weights and prices do, and for a part without a name or weight.
  * @example readSaved('tallow 1 lb 2 oz @3, grind 12 oz', ...).map((part) => part.name) // ['tallow', 'grind']
  */
 export function readSaved(text: string, weights: WeightReader, prices: PriceReader): readonly Saved[] {
-  // A comma between digits is a decimal mark, not the end of a part.
-  const parts = text.split(/[;\n]|,(?!\d)/).map((part) => part.trim());
-  if (parts.length > MOST) throw new MemberError('saved-unreadable', { read: text });
+  const { option } = weights;
+  const parts = partTexts(text);
+  if (parts.length > MOST) throw new MemberError('saved-unreadable', { option, read: text });
   return parts.map((part) => {
     const read = PART.exec(part)?.groups;
     if (read?.name === undefined || read.weight === undefined) {
-      throw new MemberError('saved-unreadable', { read: text });
+      throw new MemberError('saved-unreadable', { option, read: text });
     }
     const { name, weight, price } = read;
     return {
-      name,
+      name: name.replace(/\s+/g, ' '),
       weight: within(text, part, weight, () => readWeight(weight, weights).weight),
       price: price === undefined ? null : within(text, part, price, () => readPrice(price, prices)),
     };

@@ -1,4 +1,4 @@
-/** Butcher's yield tests and cooking-loss tests as published, typed in as a member would. */
+/** Published yield tests and cooking-loss tests, weighed in as a member would; in parts, see `butchers-tests.test.ts`. */
 import { describe, expect, test } from 'vitest';
 import { type Rehearsing, rehearse, type Said } from '../rehearsing.ts';
 
