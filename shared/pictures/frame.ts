@@ -46,10 +46,21 @@ const linesOf = (text: string, size: number, width: number): number =>
 const TITLE_AT = MARGIN + SIZE.title / 2;
 const ABOUT_AT = TITLE_AT + SIZE.title / 2 + SIZE.label / 2 + 10;
 
+/** What a bold letter takes of its size at most, and what a mark or a space does. */
+const BOLD_LETTER = 0.63;
+const BOLD_MARK = 0.3;
+
+/** As large as a key figure is, or as fits: an amount of money may be long. */
+function keySize(figure: string): number {
+  const letters = [...figure].map((letter) => (/[.,\s]/.test(letter) ? BOLD_MARK : BOLD_LETTER));
+  const width = letters.reduce((sum, letter) => sum + letter, 0);
+  return Math.max(SIZE.label, Math.min(SIZE.key, Math.floor(KEY_WIDTH / width)));
+}
+
 function keyNotes({ figure, caption, colour }: KeyFigure): readonly Note[] {
   const right = { x: WIDTH - MARGIN, align: 'right', width: KEY_WIDTH, bold: true } as const;
   return [
-    { ...right, text: figure, y: TITLE_AT + 4, size: SIZE.key, colour },
+    { ...right, text: figure, y: TITLE_AT + 4, size: keySize(figure), colour },
     { ...right, text: caption, y: ABOUT_AT + KEY_DOWN, size: SIZE.label, colour: INK },
   ];
 }

@@ -27,5 +27,9 @@ export const TRACK = '#ECECEC';
 export const OUTLINE = '#6E6E6E';
 /** {@link OKABE_ITO} blue, a third of it on the ground: what a bar is a part of. */
 export const PALE_BLUE = '#B3D5E8';
+/** The same of vermillion: where a line may lie. */
+export const PALE_VERMILLION = '#F1C9AA';
+/** What is too small to matter, behind what is measured: seen on the ground and on {@link TRACK}. */
+export const PALE_GREY = '#DCDCDC';
 /** Lines to read along, behind everything. */
 export const GRID = '#EFEFEF';

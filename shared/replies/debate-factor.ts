@@ -1,9 +1,11 @@
 /** Do higher grades lose more? And of the fat left on, the bone, the shop, the wrap: every pair by itself. */
 import type { Figures, Reply } from '../chat/reply.ts';
 import type { DebatedFactor, FactorAnswer, FoundFactor, Pair } from '../findings/factor-debate.ts';
+import { pairsOf } from '../pictures/pairs.ts';
+import type { Picture } from '../pictures/picture.ts';
 import { isFarMore } from '../statistics/more-pieces.ts';
 import type { Speech } from '../words/index.ts';
-import { namesOf } from './average-names.ts';
+import { isOwnWord, namesOf } from './average-names.ts';
 import { type Debate, debateMenus, isAnswer, onOnePiece, rulingLine, smallPrint } from './debate.ts';
 
 /** A pair as it is shown: settled by the latest ruling, or so far. */
@@ -48,6 +50,7 @@ export function debateFactor(
     }),
     lines: linesOf(debate, found, pairs, names, say).slice(0, 4),
     ...(pairs.length === 0 ? {} : { table: tableOf(pairs, names, say) }),
+    ...pictureOf(debate, pairs, { pieces, members }, names, say),
     small: [
       rulingLine(found.ruling?.pieces ?? null, found.nextAt, settled, say),
       ...smallPrint(debate, { pieces, members, waiting: found.waiting, settled }, say),
@@ -58,6 +61,25 @@ export function debateFactor(
 }
 
 type Names = (key: string) => string;
+
+/** Without a pair that may show a range there is nothing to draw. */
+function pictureOf(
+  { cut, measure, question, club }: Debate,
+  pairs: readonly ShownPair[],
+  { pieces: count, members }: { pieces: number; members: number },
+  names: Names,
+  { debate, pictures }: Speech,
+): { picture?: Picture } {
+  if (question === 'size' || pairs.every(({ low }) => low === null)) return {};
+  const drawn = pairs.map(({ first, second, difference, low, high }) => ({
+    name: debate.against({ first: names(first), second: names(second) }),
+    own: isOwnWord(question, first),
+    ...{ difference, low, high },
+  }));
+  const about = pictures.averages.ofCutBy({ cut, by: question });
+  const { margin } = club;
+  return { picture: pairsOf({ measure, about, margin, count, members, pairs: drawn }, pictures.pairs) };
+}
 
 function linesOf(
   debate: Debate,

@@ -2,6 +2,8 @@
 import type { Figures, Reply } from '../chat/reply.ts';
 import type { FoundSize, SizeAnswer } from '../findings/size-debate.ts';
 import { moneyNumber } from '../measure/money.ts';
+import { biggerOf } from '../pictures/bigger.ts';
+import type { Picture } from '../pictures/picture.ts';
 import { isFarMore } from '../statistics/more-pieces.ts';
 import type { Speech } from '../words/index.ts';
 import { type Debate, debateMenus, isAnswer, onOnePiece, rulingLine, smallPrint } from './debate.ts';
@@ -20,6 +22,7 @@ export function debateSize(debate: Debate, found: FoundSize, say: Speech): Reply
   return {
     answer: say.debate.size({ verdict, settled, cut, measure }),
     lines: linesOf(debate, found, say).slice(0, 4),
+    ...pictureOf(debate, found, say),
     small: [
       ...(verdict === 'less' && shown.scale?.toExplain != null
         ? [say.debate.scaleTip({ scaleError: shown.scale.toExplain })]
@@ -30,6 +33,21 @@ export function debateSize(debate: Debate, found: FoundSize, say: Speech): Reply
     actions: debateMenus(debate, say),
     figures: figuresOf(debate, found),
   };
+}
+
+/** One piece is no picture. */
+const FEWEST_DRAWN = 2;
+
+function pictureOf({ cut, measure }: Debate, found: FoundSize, say: Speech): { picture?: Picture } {
+  const { shown, settled } = shownOf(found);
+  if (found.scatter.count < FEWEST_DRAWN) return {};
+  const { range, difference, low, high } = shown;
+  const finding =
+    range === null || difference === null || low === null || high === null
+      ? null
+      : { smallGrams: range.small, bigGrams: range.big, difference, low, high };
+  const drawn = { ...found.scatter, measure, about: say.trade.cut(cut), finding, settled };
+  return { picture: biggerOf(drawn, say.pictures.bigger, say.show) };
 }
 
 function linesOf(debate: Debate, found: FoundSize, say: Speech): string[] {

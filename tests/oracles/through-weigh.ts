@@ -17,7 +17,8 @@ export async function postedClub(name: string): Promise<Rehearsing> {
     const said = await club.say(
       `@${member} /weigh cut:packer bought:${weight} lb trim:${trim} lb grade:${grade} style:${STYLES[style]}`,
     );
-    await confirm(club, member, said.ask?.readings);
+    // What was kept and only looks unusual waits, as its poster left it.
+    if (!said.ok) await confirm(club, member, said.ask?.readings);
   }
   return club;
 }
@@ -28,7 +29,7 @@ async function confirm(
   member: string,
   readings: readonly string[] | undefined,
 ): Promise<void> {
-  const right = readings?.find((label) => label.startsWith('It is ') && label !== 'It is right');
+  const right = readings?.find((label) => label.startsWith('It is '));
   const cameOff = readings?.find((label) => label.endsWith('came off'));
   const press = right ?? cameOff;
   if (press === undefined) return;

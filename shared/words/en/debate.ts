@@ -2,12 +2,14 @@
 import type { DebatedFactor } from '../../findings/factor-debate.ts';
 import type { Money } from '../../measure/money.ts';
 import type { Show } from '../../measure/show.ts';
+import { NANOGRAMS } from '../../measure/units.ts';
 import type { Reason, Verdict } from '../../statistics/verdict.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { choices } from './commands.ts';
 import { people, pieces } from './counts.ts';
 import { inside } from './names.ts';
+import { little, points, roughly } from './on-one.ts';
 
 /** Where the weight goes that a debate is about. */
 const WHERE: Record<Measure, string> = {
@@ -16,8 +18,6 @@ const WHERE: Record<Measure, string> = {
   carving: 'at the board',
   plate: 'on the way to the plate',
 };
-
-const GRAMS = { lb: 453.59237, kg: 1000 } as const;
 
 /** What is still missing, by why it is too early. */
 const MISSING: Record<Reason, string> = {
@@ -50,20 +50,10 @@ interface OnePiece {
 export const debate = (show: Show) => {
   const unit = show.form.units;
   const hundredths = (share: number) => show.oneDecimal(Math.abs(share) * 100);
-  /** `19.7 lb` */
-  const about = (grams: number) => `${show.oneDecimal(grams / GRAMS[unit])} ${unit}`;
-  /** `5 oz`, `1.2 lb`, `140 g` */
-  const little = (grams: number) =>
-    unit === 'kg'
-      ? grams < 1000
-        ? `${show.count(Math.round(grams / 10) * 10)} g`
-        : about(grams)
-      : grams < GRAMS.lb
-        ? `${show.count(grams / (GRAMS.lb / 16))} oz`
-        : about(grams);
+  const about = (grams: number) => roughly(show, grams);
   const moreOrLess = (share: number) => (share < 0 ? 'less' : 'more');
   const onOne = ({ perPieceGrams, perPieceCost, usualGrams }: OnePiece) =>
-    `about ${little(perPieceGrams)}${perPieceCost === null ? '' : ` or ${show.money(perPieceCost)}`} on one of ${about(usualGrams)}`;
+    `about ${little(show, perPieceGrams)}${perPieceCost === null ? '' : ` or ${show.money(perPieceCost)}`} on one of ${about(usualGrams)}`;
   const per100 = `${unit} per 100 ${unit}`;
   /** `0.8 to 3.6`; with words where 0 lies within. */
   const ends = ({ low, high }: Difference) =>
@@ -110,7 +100,7 @@ export const debate = (show: Show) => {
       difference: number;
       zeroOutside: boolean;
     }) =>
-      `It changes what is lost by less than ${points(show, margin)} either way, about ${hundredths(difference)} ${per100} ${moreOrLess(difference)} so far.${zeroOutside ? ' There is a difference, too small to argue about.' : ''}`,
+      `It changes what is lost by less than ${points(show, margin)} either way: about ${hundredths(difference)} ${per100} ${moreOrLess(difference)} off big ones.${zeroOutside ? ' There is a difference, too small to argue about.' : ''}`,
     sizeOpen: (found: Difference & { byScales: number | null }) =>
       `So far ${hundredths(found.difference)} ${per100} ${moreOrLess(found.difference)} off big ones, but anything from ${ends(found)} fits.${found.byScales === null ? '' : ` Scales off by ${show.oneDecimal(found.byScales * 100)} % could produce this on their own.`}`,
     morePieces: ({ more, farMore }: { more: number; farMore: boolean }) =>
@@ -127,12 +117,12 @@ export const debate = (show: Show) => {
         ? `Of ${people(show, up + down)} who cooked big and small, ${show.count(up)} lost more off the big ones.`
         : `Of ${people(show, up + down)} who cooked big and small, ${show.count(down)} lost less off the big ones.`,
     stake: ({ margin, ...piece }: OnePiece & { margin: number }) =>
-      `What is at stake: ${points(show, margin)} are ${onOne(piece)}.`,
+      `What is at stake: ${points(show, margin)} ${margin === 0.01 ? 'is' : 'are'} ${onOne(piece)}.`,
     nextBest: ({ member, side, grams }: { member: string; side: 'small' | 'big'; grams: number }) =>
       `The piece that would teach most: one ${side === 'big' ? 'over' : 'under'} ${about(grams)} from <@${member}>.`,
     /** Why it looks otherwise when nobody asks whose pieces they are. */
     lumped: ({ slopePerKg, between }: { slopePerKg: number; between: 'more' | 'less' | null }) =>
-      `Lumped together it looks like ${show.oneDecimal(Math.abs(slopePerKg) * 100 * (GRAMS[unit] / 1000))} points ${moreOrLess(slopePerKg)} per ${unit}, but ${
+      `Lumped together it looks like ${show.oneDecimal(Math.abs(slopePerKg) * 100 * (NANOGRAMS[unit] / NANOGRAMS.kg))} points ${moreOrLess(slopePerKg)} per ${unit}, but ${
         between === null
           ? 'that mixes up who cooked what.'
           : `that is because those who buy bigger ones lose ${between} off any piece.`
@@ -169,6 +159,8 @@ export const debate = (show: Show) => {
     },
     pair: ({ first, second, ...found }: Difference & OnePiece & { first: string; second: string }) =>
       `${second} gives up ${hundredths(found.difference)} ${unit} ${moreOrLess(found.difference)} per 100 ${unit} than ${first} (${ends(found)}), ${onOne(found)}.`,
+    /** A pair, in a picture. */
+    against: ({ first, second }: { first: string; second: string }) => `${second} against ${first}`,
     pairOpen: ({ first, second, ...found }: Difference & { first: string; second: string }) =>
       `${second} against ${first}: so far ${hundredths(found.difference)} ${per100} ${moreOrLess(found.difference)}, but anything from ${ends(found)} fits.`,
     pairBet: ({
@@ -238,12 +230,6 @@ export const debate = (show: Show) => {
 /** In tenths a chance is no more than this; certainty is never said of a bet. */
 const inTen = (show: Show, chance: number) => show.count(Math.min(9, Math.round(chance * 10)));
 const isEven = (chance: number) => chance < 0.55;
-
-const points = (show: Show, share: number) => {
-  const value = share * 100;
-  const told = Number.isInteger(Math.round(value * 10) / 10) ? show.count(value) : show.oneDecimal(value);
-  return `${told} ${told === '1' ? 'point' : 'points'}`;
-};
 
 /** In a sentence: what it changes. */
 const FACTORS: Record<DebatedFactor, string> = {

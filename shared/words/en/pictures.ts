@@ -7,8 +7,12 @@ import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { people, pieces } from './counts.ts';
+import { bigger, pairs } from './debate-pictures.ts';
 import { MEASURE_TITLES, OF_PIECE, SHARE_OF } from './measures.ts';
+import { moneyWent } from './money-went.ts';
 import { rankCounts, ranks } from './ranks.ts';
+import { seasonPicture } from './season.ts';
+import { shopCardPicture, shopPicture } from './shop.ts';
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -156,8 +160,14 @@ const averages = (show: Show) => ({
 /** The words of every picture, one part a picture. */
 export const pictures = (show: Show) => ({
   averages: averages(show),
+  bigger: bigger(show),
+  labels: shopPicture(show),
+  moneyWent: moneyWent(show),
+  pairs: pairs(show),
   rankCounts: rankCounts(show),
   ranks: ranks(show),
+  season: seasonPicture(show),
+  shopCard: shopCardPicture(show),
   stands: stands(show),
   whereItWent: whereItWent(show),
 });

@@ -1,0 +1,46 @@
+/** An axis of money below a picture: from where to where, and the amounts at its lines. */
+import { INNER_WIDTH } from './frame.ts';
+
+/** Amounts in the currency's units. `ticks` are ascending, the first is the least and the last the greatest. */
+export interface MoneyAxis {
+  min: number;
+  max: number;
+  ticks: readonly number[];
+}
+
+const STEPS = [1, 2, 5, 10] as const;
+const MOST_TICKS = 6;
+/** Keeps a value that is on a line, but for its last digits, from asking for one more. */
+const DUST = 1e-9;
+/** The least that an axis is wide, as a part of its greatest amount: what is nearly alike looks alike. */
+const LEAST_SPAN = 0.1;
+
+/**
+ * The round step that parts a span into few enough parts: 1, 2 or 5 times a power of ten.
+ * @example roundStep(3.1, 6) // 1
+ */
+export function roundStep(span: number, parts: number): number {
+  const power = 10 ** Math.floor(Math.log10(span / parts));
+  return power * (STEPS.find((step) => step * power * parts >= span * (1 - DUST)) ?? 10);
+}
+
+/**
+ * An axis on which all amounts lie.
+ * @param values one or more, above 0
+ * @example moneyAxis([8.97, 10.95]).ticks // [8.5, 9, 9.5, 10, 10.5, 11]
+ */
+export function moneyAxis(values: readonly number[]): MoneyAxis {
+  const [least, greatest] = [Math.min(...values), Math.max(...values)];
+  const wider = Math.max(0, LEAST_SPAN * greatest - (greatest - least)) / 2;
+  const [low, high] = [Math.max(0, least - wider), greatest + wider];
+  const step = roundStep(high - low, MOST_TICKS - 1);
+  const [first, last] = [Math.floor(low / step + DUST), Math.ceil(high / step - DUST)];
+  const ticks = Array.from({ length: last - first + 1 }, (_none, index) => rounded((first + index) * step));
+  return { min: rounded(first * step), max: rounded(last * step), ticks };
+}
+
+const rounded = (value: number): number => Math.round(value * 1e6) / 1e6;
+
+/** Layout pixels from the left edge of the data. */
+export const alongMoney = ({ min, max }: MoneyAxis, value: number): number =>
+  ((value - min) / (max - min)) * INNER_WIDTH;
