@@ -124,15 +124,23 @@ function soldAs(words: readonly string[]): (cut: Cut) => boolean {
 /** What dried for weeks before it was bought has lost its water already: no figure of fresh meat fits it. */
 const DRY_AGED = /\bdry[\s-]*aged?\b/i;
 
+/** What is compared with a text that names no cut, folded once. */
+const NEARNESS = CUTS.map((cut) => ({
+  key: cut.key,
+  words: nameWords(cut.name).filter((word) => word.length > 3),
+  names: namesOf(cut).map(foldName),
+}));
+
 /** Cuts to name when none was found: those whose names have most of its words, then those that start alike. */
 function cutsNear(text: string): readonly CutKey[] {
   const words = nameWords(text);
   const start = words.join('').slice(0, 3);
   if (start.length < 2) return [];
-  const inCommon = (cut: Cut) =>
-    nameWords(cut.name).filter((word) => word.length > 3 && words.includes(word)).length;
-  const alike = (cut: Cut) => namesOf(cut).some((name) => foldName(name).startsWith(start));
-  return CUTS.map((cut) => ({ key: cut.key, inCommon: inCommon(cut), alike: alike(cut) }))
+  return NEARNESS.map(({ key, words: own, names }) => ({
+    key,
+    inCommon: own.filter((word) => words.includes(word)).length,
+    alike: names.some((name) => name.startsWith(start)),
+  }))
     .filter((cut) => cut.inCommon > 0 || cut.alike)
     .toSorted((one, other) => other.inCommon - one.inCommon)
     .slice(0, MOST_NEAR)

@@ -1,0 +1,84 @@
+/** A club's pieces as text, in posting order, a page at a time. */
+import { stringify } from 'csv-stringify/sync';
+import type { Piece } from '../../shared/club/piece.ts';
+import type { ClubStore } from '../../shared/club/store.ts';
+import { FIELDS, RARE_FIELDS, type RareField } from '../../shared/csv/fields.ts';
+import { rareFieldsOf, writeRow } from '../../shared/csv/write-row.ts';
+import { pieceFigures } from '../../shared/yield/piece.ts';
+
+export type Format = 'csv' | 'json';
+
+/** Few enough that a page takes some milliseconds. */
+const PAGE = 100;
+
+async function* pages(store: ClubStore): AsyncGenerator<readonly Piece[]> {
+  for (let last = 0; ; ) {
+    const page = await store.following(last, PAGE);
+    const end = page.at(-1);
+    if (end === undefined) return;
+    yield page;
+    last = end.seq;
+    // A store answers at once, so others would wait for the whole club.
+    await new Promise<void>((resolve) => setImmediate(resolve));
+  }
+}
+
+/**
+ * The table of all pieces: it reads back into the same pieces.
+ * The columns that few clubs need are there only where some piece needs them.
+ */
+export async function* exportCsv(store: ClubStore): AsyncGenerator<string> {
+  const rare = new Set<RareField>();
+  for await (const page of pages(store)) for (const field of page.flatMap(rareFieldsOf)) rare.add(field);
+  const fields = [...FIELDS, ...RARE_FIELDS.filter((field) => rare.has(field))];
+  yield stringify([fields]);
+  for await (const page of pages(store)) {
+    if (page.flatMap(rareFieldsOf).some((field) => !rare.has(field)))
+      throw new Error('the club changed while it was exported: export it again');
+    yield stringify(
+      page.map((piece) => {
+        const row = writeRow(piece);
+        return fields.map((field) => row[field]);
+      }),
+    );
+  }
+}
+
+/** All pieces as one JSON document: what was typed, what is kept of it, and the figures that follow. */
+export async function* exportJson(store: ClubStore): AsyncGenerator<string> {
+  yield '[';
+  let separator = '\n';
+  for await (const page of pages(store)) {
+    for (const piece of page) {
+      yield `${separator}${JSON.stringify(pieceAsJson(piece))}`;
+      separator = ',\n';
+    }
+  }
+  yield '\n]\n';
+}
+
+function pieceAsJson(piece: Piece) {
+  const { id, seq, member, postedAt, day, cut, grade, style, bone, pieces, wrap, shop, note } = piece;
+  const { pumped, approximate, typed, price, saved, confirmedAt, setAsideAt, setAsideWhy } = piece;
+  return {
+    piece: id,
+    number: seq,
+    member,
+    posted: new Date(postedAt).toISOString(),
+    date: day,
+    ...{ cut, grade, style, bone, pieces, wrap, shop, note, pumped, approximate, typed },
+    price: price && { amount: price.amount / 10_000, basis: price.basis, currency: price.currency },
+    saved: saved.map((part) => ({
+      name: part.name,
+      grams: part.weight / 1e9,
+      worth: part.price?.text ?? null,
+    })),
+    confirmed: confirmedAt !== null,
+    setAside: setAsideAt === null ? null : { why: setAsideWhy },
+    figures: pieceFigures(piece),
+  };
+}
+
+/** The pieces in a format. */
+export const exportClub = (store: ClubStore, format: Format): AsyncGenerator<string> =>
+  format === 'csv' ? exportCsv(store) : exportJson(store);
