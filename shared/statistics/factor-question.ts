@@ -94,7 +94,16 @@ export function factorQuestion(
   const adjusted = holm(found.map(({ p }) => p));
   const pairs = found.map((pair, place) => ({ ...pair, holm: adjusted[place] ?? null }));
   const { members } = fit.sums;
-  return { pieces: count, members, reason: whyNone(count, members, pairs), tested, level, margin, pairs, fit };
+  return {
+    pieces: count,
+    members,
+    reason: whyNone(count, members, pairs),
+    tested,
+    level,
+    margin,
+    pairs,
+    fit,
+  };
 }
 
 function judge(contrast: WithinContrast, level: number, margin: number, count: number) {

@@ -1,8 +1,8 @@
 /** Which pieces a ruling is about, so that people who look after every piece are not misled by the luck of the day. */
 import { at } from './matrix.ts';
-import { quantile } from './quantile.ts';
+import { median as medianOf, select } from './median.ts';
 import type { Rows } from './rows.ts';
-import { logitShare, type Screening, screen, type Usual } from './screening.ts';
+import { logitShare, squaredDistance, type Usual, type UsualPiece, usualPiece } from './screening.ts';
 
 /** Rulings fall due at so many counted pieces, and at every doubling. */
 const FIRST_CHECKPOINT = 25;
@@ -34,7 +34,7 @@ export const nextCheckpoint = (checkpoint: number): number => Math.max(FIRST_CHE
 export function ruledRows(rows: Rows, confirmed: ArrayLike<number | boolean> = []): Ruled | null {
   const posted = postedPieces(rows, confirmed);
   let checkpoint = FIRST_CHECKPOINT;
-  while (nextCheckpoint(checkpoint) <= posted.count) checkpoint = nextCheckpoint(checkpoint);
+  while (nextCheckpoint(checkpoint) <= posted.places.length) checkpoint = nextCheckpoint(checkpoint);
   for (; checkpoint >= FIRST_CHECKPOINT; checkpoint /= 2) {
     const clean = shortestBeginning(posted, checkpoint);
     if (clean === null) continue;
@@ -45,11 +45,8 @@ export function ruledRows(rows: Rows, confirmed: ArrayLike<number | boolean> = [
 
 /** Pieces with a share, and the two variables that screening looks at. */
 interface Posted {
-  count: number;
   /** Where they are in the rows that were asked about. */
   places: readonly number[];
-  base: Float64Array;
-  loss: Float64Array;
   confirmed: Uint8Array;
   logitShares: Float64Array;
   lnBases: Float64Array;
@@ -61,17 +58,18 @@ function postedPieces({ count, base, loss }: Rows, confirmed: ArrayLike<number |
     const share = at(loss, row) / at(base, row);
     if (at(base, row) > 0 && share > 0 && share < 1) places.push(row);
   }
-  const bases = Float64Array.from(places, (row) => at(base, row));
-  const losses = Float64Array.from(places, (row) => at(loss, row));
-  return {
-    count: places.length,
+  const posted = {
     places,
-    base: bases,
-    loss: losses,
-    confirmed: Uint8Array.from(places, (row) => (confirmed[row] ? 1 : 0)),
-    logitShares: bases.map((own, place) => logitShare(own, at(losses, place))),
-    lnBases: bases.map(Math.log),
+    confirmed: new Uint8Array(places.length),
+    logitShares: new Float64Array(places.length),
+    lnBases: new Float64Array(places.length),
   };
+  places.forEach((row, place) => {
+    posted.confirmed[place] = confirmed[row] ? 1 : 0;
+    posted.logitShares[place] = logitShare(at(base, row), at(loss, row));
+    posted.lnBases[place] = Math.log(at(base, row));
+  });
+  return posted;
 }
 
 /**
@@ -81,14 +79,10 @@ function postedPieces({ count, base, loss }: Rows, confirmed: ArrayLike<number |
  */
 function shortestBeginning(posted: Posted, enough: number): number[] | null {
   let length = enough;
-  while (length <= posted.count) {
-    const screened = screen(beginning(posted, length), posted.confirmed);
-    const clean: number[] = [];
-    screened.status.forEach((status, place) => {
-      if (status === 'ok') clean.push(place);
-    });
-    const missing = enough - clean.length;
-    if (missing <= 0) return clean;
+  while (length <= posted.places.length) {
+    const screened = screenBeginning(posted, length);
+    const missing = enough - screened.clean.length;
+    if (missing <= 0) return screened.clean;
     // At lengths below enough + sure, fewer than enough are left, as long as they are surely unusual.
     const sure = surelyFlagged(posted, length, screened, missing - 1);
     length = Math.max(length + 1, Math.min(length + missing, enough + sure));
@@ -96,27 +90,35 @@ function shortestBeginning(posted: Posted, enough: number): number[] | null {
   return null;
 }
 
-const beginning = ({ base, loss }: Posted, count: number): Rows => ({
-  count,
-  base: base.subarray(0, count),
-  loss: loss.subarray(0, count),
-  member: [],
-});
+interface Screened {
+  usual: UsualPiece;
+  /** Places among the posted. */
+  clean: number[];
+  flagged: number[];
+}
+
+/** What `screen` finds in the first `length` pieces by themselves, which are never too few to screen. */
+function screenBeginning({ logitShares, lnBases, confirmed }: Posted, length: number): Screened {
+  const usual = usualPiece(logitShares.subarray(0, length), lnBases.subarray(0, length));
+  const screened: Screened = { usual, clean: [], flagged: [] };
+  for (let place = 0; place < length; place++) {
+    const squared = squaredDistance(usual, at(logitShares, place), at(lnBases, place));
+    const unusual = squared > usual.threshold && !confirmed[place];
+    (unusual ? screened.flagged : screened.clean).push(place);
+  }
+  return screened;
+}
 
 /** How many of the first `length` pieces stay flagged whatever the next `more` pieces are. */
-function surelyFlagged(posted: Posted, length: number, { usual, status }: Screening, more: number): number {
-  if (usual === null) return 0;
+function surelyFlagged(posted: Posted, length: number, { usual, flagged }: Screened, more: number): number {
   const shares = reachOf(posted.logitShares.slice(0, length), usual.logitShare, more);
   const bases = reachOf(posted.lnBases.slice(0, length), usual.lnBase, more);
-  let sure = 0;
-  for (let place = 0; place < length; place++) {
-    if (status[place] !== 'flagged') continue;
+  return flagged.filter((place) => {
     const least =
       leastDistance(at(posted.logitShares, place), shares) + leastDistance(at(posted.lnBases, place), bases);
     // A hair's breadth for rounding. The threshold itself only sinks with more pieces.
-    if (least > usual.threshold * (1 + 1e-9)) sure += 1;
-  }
-  return sure;
+    return least > usual.threshold * (1 + 1e-9);
+  }).length;
 }
 
 /** Where the median can go, and the widest that the scale can get. */
@@ -128,9 +130,9 @@ interface Reach {
 
 /** A median and a median deviation are order statistics: with `more` values they move by half as many ranks at most. */
 function reachOf(values: Float64Array, { median, scale }: Usual, more: number): Reach {
-  const middle = betweenRanks(values.sort(), more);
-  const deviations = values.map((value) => Math.abs(value - median)).sort();
-  const spread = quantile(deviations, 0.5);
+  const middle = betweenRanks(values, more);
+  const deviations = values.map((value) => Math.abs(value - median));
+  const spread = medianOf(deviations);
   const shift = Math.max(middle.high - median, median - middle.low);
   const deviation = betweenRanks(deviations, more);
   // Where the median deviation can get to 0 another scale steps in, of which nothing is known.
@@ -139,11 +141,14 @@ function reachOf(values: Float64Array, { median, scale }: Usual, more: number): 
   return { ...middle, scale: Math.max(scale, widest) };
 }
 
-/** What the median of sorted values lies between after up to `more` further values. */
-function betweenRanks(sorted: Float64Array, more: number): { low: number; high: number } {
-  const low = sorted[Math.floor((sorted.length - 1 - more) / 2)] ?? Number.NEGATIVE_INFINITY;
-  const high = sorted[Math.ceil((sorted.length - 1 + more) / 2)] ?? Number.POSITIVE_INFINITY;
-  return { low, high };
+/** What the median of the values lies between after up to `more` further values. Reorders them. */
+function betweenRanks(values: Float64Array, more: number): { low: number; high: number } {
+  const least = Math.floor((values.length - 1 - more) / 2);
+  const greatest = Math.ceil((values.length - 1 + more) / 2);
+  return {
+    low: least < 0 ? Number.NEGATIVE_INFINITY : select(values, least),
+    high: greatest < values.length ? select(values, greatest) : Number.POSITIVE_INFINITY,
+  };
 }
 
 const leastDistance = (value: number, { low, high, scale }: Reach): number =>

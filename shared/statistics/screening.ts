@@ -1,6 +1,6 @@
 /** Which pieces are counted: a joint distance of share and weight from what is usual in the club. */
 import { at } from './matrix.ts';
-import { quantile } from './quantile.ts';
+import { median } from './median.ts';
 import type { Rows } from './rows.ts';
 
 /**
@@ -68,13 +68,9 @@ export function screen(rows: Rows, confirmed: ArrayLike<number | boolean> = []):
     shares[index] = logitShare(at(rows.base, row), at(rows.loss, row));
     weights[index] = Math.log(at(rows.base, row));
   });
-  const usual: UsualPiece = {
-    logitShare: usualOf(shares, LEAST_LOGIT_SCALE),
-    lnBase: usualOf(weights, LEAST_BASE_SCALE),
-    threshold: 12 + 100 / places.length,
-  };
+  const usual = usualPiece(shares, weights);
   places.forEach((row, index) => {
-    const squared = off(at(shares, index), usual.logitShare) + off(at(weights, index), usual.lnBase);
+    const squared = squaredDistance(usual, at(shares, index), at(weights, index));
     distances[row] = squared;
     if (squared > usual.threshold && !confirmed[row]) status[row] = 'flagged';
   });
@@ -98,7 +94,27 @@ export function cleanRows(rows: Rows, confirmed: ArrayLike<number | boolean> = [
  * @example distanceFrom(usual, base, loss) // 37.6, where 12.9 is the threshold
  */
 export const distanceFrom = (usual: UsualPiece, base: number, loss: number): number =>
-  off(logitShare(base, loss), usual.logitShare) + off(Math.log(base), usual.lnBase);
+  squaredDistance(usual, logitShare(base, loss), Math.log(base));
+
+/**
+ * `distanceFrom` of a piece whose logarithms are known.
+ * @example squaredDistance(usual, usual.logitShare.median, usual.lnBase.median) // 0
+ */
+export const squaredDistance = (usual: UsualPiece, logitShare: number, lnBase: number): number =>
+  off(logitShare, usual.logitShare) + off(lnBase, usual.lnBase);
+
+/**
+ * What is usual of valid pieces.
+ * @param logitShares of each, as `logitShare` has it; at least one
+ * @param lnBases of each, ln(base)
+ * @example
+ * // of 20 pieces the threshold is 17
+ */
+export const usualPiece = (logitShares: Float64Array, lnBases: Float64Array): UsualPiece => ({
+  logitShare: usualOf(logitShares, LEAST_LOGIT_SCALE),
+  lnBase: usualOf(lnBases, LEAST_BASE_SCALE),
+  threshold: 12 + 100 / logitShares.length,
+});
 
 /**
  * ln(p / (1 - p)) of the share p = loss / base, for 0 < loss < base.
@@ -117,11 +133,12 @@ const off = (value: number, { median, scale }: Usual): number => ((value - media
 
 /** Where half of the values are equal the median deviation is 0, and the mean deviation steps in. */
 function usualOf(values: Float64Array, least: number): Usual {
-  const median = quantile(values.slice().sort(), 0.5);
-  const deviations = values.map((value) => Math.abs(value - median)).sort();
-  const byMedian = PER_MEDIAN_DEVIATION * quantile(deviations, 0.5);
-  const scale = byMedian > 0 ? byMedian : (PER_MEAN_DEVIATION * sum(deviations)) / deviations.length;
-  return { median, scale: Math.max(scale, least) };
+  const middle = median(values.slice());
+  const deviations = values.map((value) => Math.abs(value - middle));
+  const byMedian = PER_MEDIAN_DEVIATION * median(deviations);
+  // Summed in rising order, so that the order of the rows does not matter.
+  const scale = byMedian > 0 ? byMedian : (PER_MEAN_DEVIATION * sum(deviations.sort())) / deviations.length;
+  return { median: middle, scale: Math.max(scale, least) };
 }
 
 function sum(values: Float64Array): number {

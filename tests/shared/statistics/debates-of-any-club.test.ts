@@ -29,7 +29,7 @@ function answers(pieces: readonly Piece[], unit = 1) {
   const grade: Codes = { codes: pieces.map((piece) => piece.grade), levels: 3 };
   const style: Codes = { codes: pieces.map((piece) => piece.style), levels: 2 };
   const { within, range, ...size } = sizeQuestion(rows, [grade, style], DEMAND);
-  const grades = factorQuestion(rows, grade, [style], DEMAND);
+  const { fit: _fit, ...grades } = factorQuestion(rows, grade, [style], DEMAND);
   const look = lumpedLook(rows);
   const bet = within === null ? null : lean(within.fit, within.contrast);
   const next = range === null ? null : nextBest(rows, range);
