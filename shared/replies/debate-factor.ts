@@ -53,7 +53,11 @@ export function debateFactor(
     ...pictureOf(debate, pairs, { pieces, members }, names, say),
     small: [
       rulingLine(found.ruling?.pieces ?? null, found.nextAt, settled, say),
-      ...smallPrint(debate, { pieces, members, waiting: found.waiting, settled }, say),
+      ...smallPrint(
+        debate,
+        { pieces, members, waiting: found.waiting, settled, verdict: best?.verdict ?? 'early' },
+        say,
+      ),
     ],
     actions: debateMenus(debate, say),
     figures: figuresOf(debate, found, names),

@@ -28,7 +28,7 @@ export function debateSize(debate: Debate, found: FoundSize, say: Speech): Reply
         ? [say.debate.scaleTip({ scaleError: shown.scale.toExplain })]
         : []),
       rulingLine(found.ruling?.pieces ?? null, found.nextAt, settled, say),
-      ...smallPrint(debate, { pieces, members, waiting: found.waiting, settled }, say),
+      ...smallPrint(debate, { pieces, members, waiting: found.waiting, settled, verdict }, say),
     ],
     actions: debateMenus(debate, say),
     figures: figuresOf(debate, found),

@@ -55,12 +55,18 @@ export function smallPrint(
     members,
     waiting,
     settled,
-  }: { pieces: number; members: number; waiting: number; settled: boolean },
+    verdict,
+  }: { pieces: number; members: number; waiting: number; settled: boolean; verdict: Verdict | 'early' },
   say: Speech,
 ): string[] {
   const { debate, averages } = say;
   return [
-    debate.how({ count: pieces, members, settled, held: debate.held({ question }) }),
+    debate.how({
+      count: pieces,
+      members,
+      held: debate.held({ question }),
+      right: verdict === 'early' ? null : settled ? 'settled' : 'so far',
+    }),
     debate.margin(club),
     ...(waiting === 0 ? [] : [averages.waiting({ count: waiting })]),
     debate.methods(),

@@ -48,7 +48,7 @@ async function season(): Promise<void> {
   const entries: Entry[] = [];
   const lines = seasonLines(PIECES, 1);
   for (const [index, line] of lines.entries()) {
-    const drawn = index % PICTURE_EVERY === 4 || index > lines.length - 8;
+    const drawn = index % PICTURE_EVERY === 4 || index > lines.length - 20;
     const said = await rehearsal.say(line, drawn);
     if (line.startsWith('#')) entries.push({ line, as: '', outcome: null, picture: null });
     else if (said !== null && said.outcome?.kind !== 'scene') entries.push({ line, ...said });

@@ -8,7 +8,7 @@ import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { choices } from './commands.ts';
 import { people, pieces } from './counts.ts';
-import { inside } from './names.ts';
+import { inside, person } from './names.ts';
 import { little, points, roughly } from './on-one.ts';
 
 /** Where the weight goes that a debate is about. */
@@ -119,7 +119,7 @@ export const debate = (show: Show) => {
     stake: ({ margin, ...piece }: OnePiece & { margin: number }) =>
       `What is at stake: ${points(show, margin)} ${margin === 0.01 ? 'is' : 'are'} ${onOne(piece)}.`,
     nextBest: ({ member, side, grams }: { member: string; side: 'small' | 'big'; grams: number }) =>
-      `The piece that would teach most: one ${side === 'big' ? 'over' : 'under'} ${about(grams)} from <@${member}>.`,
+      `The piece that would teach most: one ${side === 'big' ? 'over' : 'under'} ${about(grams)} from ${person(member)}.`,
     /** Why it looks otherwise when nobody asks whose pieces they are. */
     lumped: ({ slopePerKg, between }: { slopePerKg: number; between: 'more' | 'less' | null }) =>
       `Lumped together it looks like ${show.oneDecimal(Math.abs(slopePerKg) * 100 * (NANOGRAMS[unit] / NANOGRAMS.kg))} points ${moreOrLess(slopePerKg)} per ${unit}, but ${
@@ -195,15 +195,16 @@ export const debate = (show: Show) => {
     how: ({
       count,
       members,
-      settled,
       held,
+      right,
     }: {
       count: number;
       members: number;
-      settled: boolean;
       held: string;
+      /** How sure the answer is; null where there is none. */
+      right: 'settled' | 'so far' | null;
     }) =>
-      `Each person compared only with themself, ${held}. ${pieces(show, count)}, ${people(show, members)}. Right ${settled ? '99 times in 100' : '19 times in 20'} by its own arithmetic.`,
+      `Each person compared only with themself, ${held}. ${pieces(show, count)}, ${people(show, members)}.${right === null ? '' : ` Right ${right === 'settled' ? '99 times in 100' : '19 times in 20'} by its own arithmetic.`}`,
     /** What was held constant beside the question. */
     held: ({ question }: { question: 'size' | DebatedFactor }) =>
       ({
