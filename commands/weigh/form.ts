@@ -21,6 +21,10 @@ export function startForm({ member, say }: Context): Form {
   return formOf({ command: 'weigh', owner: member.id, about: [], first: START, typed, say });
 }
 
+/** A new piece, filled with what its label says. */
+export const boughtForm = ({ member, say }: Context, typed: Piece['typed']): Form =>
+  formOf({ command: 'weigh', owner: member.id, about: [], first: START, typed, say });
+
 /** Filled with all that was typed of a piece; what is sent takes its place. */
 export const mendForm = (context: Context, piece: Piece): Form =>
   pieceForm(context, piece, ABOUT.whole, START, piece.typed);

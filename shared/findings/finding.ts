@@ -11,6 +11,8 @@ export interface About {
   /** Null: all cuts. */
   cut: CutKey | null;
   measure: Measure;
+  /** Another measure of the same pieces that is looked at besides. */
+  also?: Measure;
 }
 
 /** The rows of a cut and a measure, unsifted. */
@@ -18,4 +20,6 @@ export interface Looked {
   plain: Columns;
   /** Pieces that took up brine, where the measure sets them apart; null where it does not. */
   injected: Columns | null;
+  /** The rows of the other measure that was asked for, without pieces that took up brine where it sets them apart. */
+  also?: Columns | null;
 }

@@ -15,10 +15,11 @@ export async function compute<Name extends FindingName>(
   name: Name,
   asked: Asked<Name>,
 ): Promise<Computed<Name>> {
-  const { cut, measure } = asked;
+  const { cut, measure, also: other } = asked;
   const plain = await store.columns(cut, measure);
   const injected = setsInjectedApart(measure) ? await store.columns(cut, measure, true) : null;
+  const also = other === undefined ? null : await store.columns(cut, other);
   // By its name each finding gets what it asks for.
   const find = FINDINGS[name] as unknown as (looked: Looked, asked: Asked<Name>) => Found<Name>;
-  return { version: plain.version, found: find({ plain, injected }, asked) };
+  return { version: plain.version, found: find({ plain, injected, also }, asked) };
 }

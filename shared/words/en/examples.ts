@@ -12,6 +12,9 @@ const EXAMPLES = {
     gross: '3 lb 2 oz',
     pan: '14.2 oz',
     saved: 'tallow 1 lb 2 oz @3, grind 12 oz',
+    parts: 'fat 3 lb, short ribs 1 lb 8 oz @4.60',
+    portion: '5 oz',
+    label: '14.2 lb @ 5.49 choice',
   },
   kg: {
     bought: '6.72 kg',
@@ -22,6 +25,9 @@ const EXAMPLES = {
     gross: '1420 g',
     pan: '402 g',
     saved: 'tallow 500 g @6.50, grind 340 g',
+    parts: 'fat 1.4 kg, short ribs 680 g @9.80',
+    portion: '150 g',
+    label: '6.4 kg @ 12.10 choice',
   },
 } as const;
 

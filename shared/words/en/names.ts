@@ -1,4 +1,5 @@
 /** Names of cuts and grades within a sentence. */
+import { hasLeft } from '../../club/member.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 
@@ -9,3 +10,6 @@ export const inside = (key: CutKey): string => {
   const { name, proper } = cutOf(key);
   return proper ? name : name.charAt(0).toLowerCase() + name.slice(1);
 };
+
+/** A member in a sentence: a mention, which calls nobody; without one for whoever left. */
+export const person = (id: string): string => (hasLeft(id) ? 'someone who left' : `<@${id}>`);
