@@ -4,7 +4,12 @@ import type { Given } from '../shared/chat/option.ts';
 import type { Reply } from '../shared/chat/reply.ts';
 import type { Filter } from '../shared/club/narrow.ts';
 import { MemberError } from '../shared/errors.ts';
-import { APART_BY, type ApartBy, type AskedAverages } from '../shared/findings/averages.ts';
+import {
+  APART_BY,
+  type ApartBy,
+  type AskedAverages,
+  type FoundAverages,
+} from '../shared/findings/averages.ts';
 import { averaged } from '../shared/replies/averages.ts';
 import { cutOf } from '../shared/trade/cuts.ts';
 import { gradeOfSpecies } from '../shared/trade/grades.ts';
@@ -57,9 +62,25 @@ export const average: Command = command({
   },
 });
 
-async function answer({ find, say }: Context, asked: Omit<AskedAverages, 'units'>): Promise<Reply> {
+async function answer({ find, store, say }: Context, asked: Omit<AskedAverages, 'units'>): Promise<Reply> {
   const whole = { ...asked, units: say.show.form.units };
-  return averaged(whole, await find('averages', whole), say);
+  const found = await find('averages', whole);
+  return averaged(whole, withoutHidden(found, asked, await store.hiddenMembers()), say);
+}
+
+/** Whoever asked not to be shown counts in every figure, but has no row or range of their own for others, and no name. */
+function withoutHidden(
+  found: FoundAverages,
+  { by, mine }: Pick<AskedAverages, 'by' | 'mine'>,
+  hidden: readonly string[],
+): FoundAverages {
+  const unseen = (member: string | null) => member !== null && member !== mine && hidden.includes(member);
+  const { groups, most } = found;
+  return {
+    ...found,
+    most: most !== null && unseen(most.member) ? null : most,
+    groups: by === 'member' ? groups.filter(({ figures: { key } }) => !unseen(key)) : groups,
+  };
 }
 
 function filterOf({

@@ -78,14 +78,20 @@ async function answer(
 const MOST_TRIED = 5;
 
 async function debatedReply(
-  { find, say }: Context,
+  { find, store, say }: Context,
   debate: Debate,
 ): Promise<{ pieces: number; reply: Reply }> {
   const { question, cut: cutKey, measure, club } = debate;
   const { margin, scaleError, currency } = club;
   if (question === 'size') {
     const found = await find('size', { cut: cutKey, measure, margin, scaleError, currency });
-    return { pieces: found.running.pieces, reply: debateSize(debate, found, say) };
+    const hidden = await store.hiddenMembers();
+    // Whoever asked not to be shown is not named either.
+    const named = found.nextBest !== null && hidden.includes(found.nextBest.member) ? null : found.nextBest;
+    return {
+      pieces: found.running.pieces,
+      reply: debateSize(debate, { ...found, nextBest: named }, say),
+    };
   }
   const found = await find('factor', { cut: cutKey, measure, factor: question, margin, currency });
   return { pieces: found.running.pieces, reply: debateFactor({ ...debate, question }, found, say) };

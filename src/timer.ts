@@ -1,9 +1,11 @@
-/** What happens without anybody asking: reminders, and forgetting what is over. */
+/** What happens without anybody asking: reminders, forgetting what is over, and the upkeep of the file. */
 import type { Desk, Due } from '../shared/chat/request.ts';
 import type { Store } from '../shared/club/store.ts';
 import type { Log } from './log.ts';
+import type { Upkeep } from './upkeep.ts';
 
 const EVERY_MINUTE = 60_000;
+const EVERY_TEN_MINUTES = 600_000;
 const EVERY_HOUR = 3_600_000;
 
 export interface TimerParts {
@@ -11,14 +13,23 @@ export interface TimerParts {
   desk: Pick<Desk, 'due'>;
   /** Hands a reminder to its member alone; false where they can't be reached. */
   tell(due: Due): Promise<boolean>;
+  upkeep: Upkeep;
   now(): number;
   log: Log;
   /** Milliseconds between looks for reminders. */
   everyMs?: number;
 }
 
-/** Starts the timer; what it returns stops it. */
-export function startTimer({ store, desk, tell, now, log, everyMs = EVERY_MINUTE }: TimerParts): () => void {
+/** Starts the timer; what it returns stops it, and resolves when nothing of the upkeep runs any more. */
+export function startTimer({
+  store,
+  desk,
+  tell,
+  upkeep,
+  now,
+  log,
+  everyMs = EVERY_MINUTE,
+}: TimerParts): () => Promise<void> {
   const remind = async () => {
     for (const due of await desk.due(now())) {
       const reached = await tell(due);
@@ -30,6 +41,10 @@ export function startTimer({ store, desk, tell, now, log, everyMs = EVERY_MINUTE
   const timers = [
     repeat(remind, everyMs, 'reminding'),
     repeat(() => store.forgetDrafts(now()), EVERY_HOUR, 'forgetting drafts'),
+    repeat(() => upkeep.look(now()), EVERY_TEN_MINUTES, 'upkeep'),
   ];
-  return () => timers.forEach(clearInterval);
+  return () => {
+    timers.forEach(clearInterval);
+    return upkeep.idle();
+  };
 }

@@ -1,6 +1,7 @@
 /** What managers do with a piece of the club's: stand by it, set it aside, take it back in. Its member is told. */
 import type { Context } from '../../shared/chat/command.ts';
 import type { Notice, Reply } from '../../shared/chat/reply.ts';
+import { hasLeft } from '../../shared/club/member.ts';
 import type { Piece, PieceChange } from '../../shared/club/piece.ts';
 import { MemberError } from '../../shared/errors.ts';
 import { gatherWaiting, type WaitingPiece } from '../../shared/findings/waiting.ts';
@@ -62,7 +63,8 @@ async function noticed(
   piece: Piece,
   { told }: Deed,
 ): Promise<{ tell?: Notice }> {
-  if (piece.member === member.id) return {};
+  // Nobody is behind the pieces of who left.
+  if (piece.member === member.id || hasLeft(piece.member)) return {};
   return { tell: { member: piece.member, reply: told(piece, await wordsFor(piece.member)) } };
 }
 

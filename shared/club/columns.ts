@@ -18,8 +18,11 @@ export function placesWhere({ count }: Columns, holds: (row: number) => boolean)
 }
 
 /** The rows at these places, in their order; the columns themselves where that is all of them. */
-export function columnsAt(columns: Columns, places: readonly number[]): Columns {
-  if (places.length === columns.count) return columns;
+export const columnsAt = (columns: Columns, places: readonly number[]): Columns =>
+  places.length === columns.count ? columns : columnsInOrder(columns, places);
+
+/** The rows at these places, in whatever order they are. */
+export function columnsInOrder(columns: Columns, places: readonly number[]): Columns {
   const count = places.length;
   const whole = (from: Int32Array) => pick(new Int32Array(count), from, places);
   const exact = (from: Float64Array) => pick(new Float64Array(count), from, places);
@@ -36,6 +39,7 @@ export function columnsAt(columns: Columns, places: readonly number[]): Columns 
     confirmed: flag(columns.confirmed),
     day: whole(columns.day),
     pricePerKg: exact(columns.pricePerKg),
+    spent: exact(columns.spent),
     member: factor(columns.member),
     cut: factor(columns.cut),
     grade: factor(columns.grade),

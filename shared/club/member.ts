@@ -32,3 +32,12 @@ export interface Pan {
   name: string;
   weight: Nanograms;
 }
+
+/** How the random id begins under which the pieces of a member stay who left. */
+export const LEFT = 'left-';
+
+/**
+ * Whether it is the id of a member who left: nobody is behind it any more.
+ * @example hasLeft('left-3f9a06d2c41be875') // true
+ */
+export const hasLeft = (id: string): boolean => id.startsWith(LEFT);

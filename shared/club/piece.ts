@@ -25,7 +25,7 @@ export interface Piece extends Weighed {
   approximate: boolean;
   /** The texts as typed, by option. */
   typed: Readonly<Record<string, string>>;
-  /** Confirmed by its poster although unusual. UTC milliseconds. */
+  /** Confirmed by its poster or a manager although unusual. UTC milliseconds. */
   confirmedAt: number | null;
   /** Set aside by a manager: kept, out of every figure. */
   setAsideAt: number | null;
@@ -40,6 +40,9 @@ export const isInjected = ({ pumped, added }: Pick<Piece, 'pumped' | 'added'>): 
 
 /** A piece about to be kept: the store gives it its `seq`. */
 export type NewPiece = Omit<Piece, 'seq' | 'revision' | 'confirmedAt' | 'setAsideAt' | 'setAsideWhy'>;
+
+/** A piece that comes from elsewhere with all that was settled about it. */
+export type ImportedPiece = Omit<Piece, 'seq' | 'revision'>;
 
 /** What may change in a piece once it is kept. */
 export type PieceChange = Partial<Omit<Piece, 'id' | 'seq' | 'member' | 'postedAt' | 'revision'>>;

@@ -21,11 +21,15 @@ export type Delivery = { id: number } & ({ computed: Computed } | { error: unkno
 /** Compiled, the thread's file stands beside this one. In development it is TypeScript, which tsx has to read there too. */
 const ENDING = extname(import.meta.url);
 const SOURCE = new URL(`./worker${ENDING}`, import.meta.url);
-const DEVELOPMENT = `import('tsx/esm/api').then(({ register }) => { register(); return import('${SOURCE.href}'); });`;
+const inDevelopment = (): string => {
+  // By its address: the process may run in a folder where nothing is installed.
+  const tsx = import.meta.resolve('tsx/esm/api');
+  return `import('${tsx}').then(({ register }) => { register(); return import('${SOURCE.href}'); });`;
+};
 
 const startThread = (database: string): Worker =>
   ENDING === '.ts'
-    ? new Worker(DEVELOPMENT, { eval: true, workerData: { database } })
+    ? new Worker(inDevelopment(), { eval: true, workerData: { database } })
     : new Worker(SOURCE, { workerData: { database } });
 
 interface Waiting {

@@ -4,8 +4,8 @@
 const MOST_KEPT = 500;
 
 export interface Memory<Value> {
-  /** What is kept for this version. */
-  recall(key: string, version: number): Value | undefined;
+  /** What was kept last, and for which version. */
+  recall(key: string): { version: number; value: Value } | undefined;
   keep(key: string, version: number, value: Value): void;
 }
 
@@ -17,11 +17,10 @@ export function openMemory<Value>(most = MOST_KEPT): Memory<Value> {
     kept.set(key, entry);
   };
   return {
-    recall: (key, version) => {
+    recall: (key) => {
       const entry = kept.get(key);
-      if (entry?.version !== version) return undefined;
-      touch(key, entry);
-      return entry.value;
+      if (entry !== undefined) touch(key, entry);
+      return entry;
     },
     keep: (key, version, value) => {
       touch(key, { version, value });

@@ -16,6 +16,12 @@ export interface Findings {
  * milliseconds, in which nobody else would be answered.
  */
 const LARGE = 3000;
+/**
+ * Of so many pieces a hundredth more changes no figure that stands beside a single one: a weigh-in there does not wait
+ * for them. They are found anew once they lag by half of that.
+ */
+const MAY_LAG: ReadonlySet<FindingName> = new Set(['beside']);
+const MOST_LAG = 1 / 100;
 
 /**
  * @param database the file that another thread may read; null where there is none, as for one in memory
@@ -32,19 +38,28 @@ export function openFindings(store: Store, database: string | null, large = LARG
     return elsewhere.compute(club, name, asked);
   };
 
-  const find = async (club: string, name: FindingName, asked: Asked<FindingName>) => {
-    const version = await store.club(club).version(asked.cut);
-    const key = JSON.stringify([club, name, asked]);
-    const kept = memory.recall(key, version);
-    if (kept !== undefined) return kept;
+  const renew = async (key: string, version: number, work: () => Promise<Computed>) => {
     // Whoever asks the same while it is computed waits for the same result.
     const asking = `${version} ${key}`;
-    const coming =
-      onTheirWay.get(asking) ?? computed(club, name, asked, version).finally(() => onTheirWay.delete(asking));
+    const coming = onTheirWay.get(asking) ?? work().finally(() => onTheirWay.delete(asking));
     onTheirWay.set(asking, coming);
     const { version: read, found } = await coming;
     memory.keep(key, read, found);
     return found;
+  };
+
+  const find = async (club: string, name: FindingName, asked: Asked<FindingName>) => {
+    const version = await store.club(club).version(asked.cut);
+    const key = JSON.stringify([club, name, asked]);
+    const work = () => computed(club, name, asked, version);
+    const kept = memory.recall(key);
+    if (kept?.version === version) return kept.value;
+    const lag = kept === undefined ? 1 : (version - kept.version) / version;
+    if (kept === undefined || lag > MOST_LAG || version < large || !MAY_LAG.has(name))
+      return renew(key, version, work);
+    // A failure is told to whoever has to wait for it.
+    if (lag > MOST_LAG / 2) renew(key, version, work).catch(() => {});
+    return kept.value;
   };
 
   return {

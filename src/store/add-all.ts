@@ -13,11 +13,12 @@ import type { Database } from './database.ts';
 import { rowOf } from './piece-row.ts';
 import { placeholders } from './placeholders.ts';
 import { staged } from './schema.ts';
-import { write } from './write.ts';
+import { read, write } from './write.ts';
 
 /** Few enough that each transaction takes some milliseconds. */
 const STAGED_TOGETHER = 100;
 const CLEARED_TOGETHER = 500;
+const ASKED_TOGETHER = 500;
 /** What an import that stopped half-way left behind. */
 const ABANDONED_MS = 6 * 3_600_000;
 
@@ -41,6 +42,9 @@ function prepare(db: Database) {
       on conflict (club_id, id) do nothing`),
     clear: client.prepare<Batch & { most: number }>(
       'delete from staged where rowid in (select rowid from staged where club_id = @club and batch = @batch limit @most)',
+    ),
+    known: client.prepare<{ club: string; id: string }>(
+      'select 1 from piece where club_id = @club and id = @id',
     ),
     abandoned: client.prepare<{ before: number }, Batch>(
       'select distinct club_id as club, batch from staged where at < @before',
@@ -95,7 +99,19 @@ export function addAll(db: Database, versions: CutVersions) {
       return changes;
     });
 
-  return (club: string): Pick<ClubStore, 'addAll'> => ({
+  return (club: string): Pick<ClubStore, 'addAll' | 'known'> => ({
+    known: async (ids) => {
+      let count = 0;
+      const all = [...new Set(ids)];
+      for (let start = 0; start < all.length; start += ASKED_TOGETHER) {
+        const some = all.slice(start, start + ASKED_TOGETHER);
+        count += await read(
+          () => some.filter((id) => statements.known.get({ club, id }) !== undefined).length,
+        );
+        await others();
+      }
+      return count;
+    },
     addAll: async (pieces, at): Promise<Added> => {
       for (const batch of statements.abandoned.all({ before: at - ABANDONED_MS })) await clear(batch);
       const batch = { club, batch: randomUUID() };

@@ -1,5 +1,5 @@
 /** The clubs, and their settings. */
-import { and, asc, eq, isNull, sql } from 'drizzle-orm';
+import { and, asc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { Club } from '../../shared/club/club.ts';
 import type { ClubStore, Store } from '../../shared/club/store.ts';
 import type { Database } from './database.ts';
@@ -63,12 +63,20 @@ export function clubList(db: Database): Pick<Store, 'clubs' | 'left' | 'returned
     .where(isNull(club.leftAt))
     .orderBy(asc(club.id))
     .prepare();
+  const gone = db
+    .select({ id: club.id })
+    .from(club)
+    .where(and(eq(club.id, sql.placeholder('id')), isNotNull(club.leftAt)))
+    .prepare();
   const markLeft = async (id: string, at: number | null) => {
     await write(db, () => db.update(club).set({ leftAt: at }).where(eq(club.id, id)).run());
   };
   return {
     clubs: () => read(() => there.all().map(({ id }) => id)),
     left: (id, at) => markLeft(id, at),
-    returned: (id) => markLeft(id, null),
+    // Asked of every club at each log-in: most never left, and reading waits for nobody.
+    returned: async (id) => {
+      if (await read(() => gone.get({ id }))) await markLeft(id, null);
+    },
   };
 }

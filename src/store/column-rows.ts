@@ -1,9 +1,9 @@
-/** Reading all pieces of a club, or of a cut, field by field. */
-import { and, asc, eq, isNotNull, isNull, type SQL, type SQLWrapper, sql } from 'drizzle-orm';
+/** Reading the pieces of a cut field by field. */
+import { and, asc, eq, isNull, type SQL, type SQLWrapper, sql } from 'drizzle-orm';
 import type { PriceBasis } from '../../shared/measure/money.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
-import type { Measure } from '../../shared/yield/measure.ts';
-import type { WeightName } from '../../shared/yield/piece.ts';
+import type { Averaged } from '../../shared/yield/measure.ts';
+import type { Saved, WeightName } from '../../shared/yield/piece.ts';
 import type { Database } from './database.ts';
 import { piece } from './schema.ts';
 
@@ -33,30 +33,37 @@ const fields = {
   priceAmount: piece.priceAmount,
   priceBasis: piece.priceBasis,
   currency: piece.priceCurrency,
+  /** Null, not an empty list, where nothing was: the most rows. */
+  saved: sql<string | null>`nullif(${piece.saved}, '[]')`.as('saved_parts'),
 };
 
 /** The whole of a field, in posting order. SQLite hands over one text a field, three times as fast as row by row. */
 const list = <T>(field: SQLWrapper): SQL<T[]> => sql<T[]>`json_group_array(${field})`.mapWith(JSON.parse);
 
+/** The same of a field that holds JSON itself. */
+const lists = <T>(field: SQLWrapper): SQL<T[]> =>
+  sql<T[]>`json_group_array(json(${field}))`.mapWith(JSON.parse);
+
 type OtherWeight = Exclude<WeightName, 'bought'>;
 
 /** The weights that each measure looks at, beside `bought`: the others are not read. */
-const WEIGHTS: Record<Measure, readonly OtherWeight[]> = {
+const WEIGHTS: Record<Averaged, readonly OtherWeight[]> = {
   trim: ['bagged', 'trim', 'left'],
   cooking: ['bagged', 'trim', 'left', 'added', 'cooked'],
   carving: ['cooked', 'scraps', 'served'],
   plate: ['cooked', 'scraps', 'served'],
+  cost: ['cooked', 'scraps', 'served'],
 };
 const NONE = sql<never[]>`'[]'`.mapWith(JSON.parse);
 
-/** `ofCut` narrows it down to one cut. */
-export function prepareRows(db: Database, measure: Measure, ofCut?: SQL) {
+/** Of one cut; `some` narrows it down further. */
+export function prepareRows(db: Database, measure: Averaged, some?: SQL) {
   const shown = and(
     eq(piece.club, sql.placeholder('club')),
-    isNotNull(piece.cut),
+    eq(piece.cut, sql.placeholder('cut')),
     isNull(piece.removedAt),
     isNull(piece.setAsideAt),
-    ofCut,
+    some,
   );
   const row = db.select(fields).from(piece).where(shown).orderBy(asc(piece.seq)).as('row');
   const weight = (name: OtherWeight) =>
@@ -88,6 +95,7 @@ export function prepareRows(db: Database, measure: Measure, ofCut?: SQL) {
       priceAmount: list<number | null>(row.priceAmount),
       priceBasis: list<PriceBasis | null>(row.priceBasis),
       currency: list<string | null>(row.currency),
+      saved: lists<readonly Saved[] | null>(row.saved),
     })
     .from(row)
     .prepare();

@@ -1,11 +1,14 @@
 /** The pieces of one measure as columns: read once for a version, and kept while it stays. */
-import { eq, sql } from 'drizzle-orm';
+import { sql } from 'drizzle-orm';
 import type { ClubStore, Columns, Factor } from '../../shared/club/store.ts';
 import { pricePerKg } from '../../shared/measure/money.ts';
-import { lossOf, type Measure, setsInjectedApart } from '../../shared/yield/measure.ts';
+import { grams, NANOGRAMS } from '../../shared/measure/units.ts';
+import type { CutKey } from '../../shared/trade/keys.ts';
+import { type Averaged, lossOf, setsInjectedApart } from '../../shared/yield/measure.ts';
 import { prepareRows, type Rows } from './column-rows.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
+import { interleaved, mergeColumns } from './merge-columns.ts';
 import { recentColumns } from './recent-columns.ts';
 import { piece } from './schema.ts';
 import { read, readTogether } from './write.ts';
@@ -13,39 +16,56 @@ import { read, readTogether } from './write.ts';
 type Text = string | null;
 
 export function columns(db: Database, versions: CutVersions) {
-  const prepare = (measure: Measure) => ({
-    ofAll: prepareRows(db, measure),
-    ofCut: prepareRows(db, measure, eq(piece.cut, sql.placeholder('cut'))),
+  const some = sql`${piece.seq} in (select value from json_each(${sql.placeholder('seqs')}))`;
+  const prepare = (measure: Averaged) => ({
+    all: prepareRows(db, measure),
+    some: prepareRows(db, measure, some),
   });
   const statements = {
     trim: prepare('trim'),
     cooking: prepare('cooking'),
     carving: prepare('carving'),
     plate: prepare('plate'),
-  } satisfies Record<Measure, unknown>;
+    cost: prepare('cost'),
+  } satisfies Record<Averaged, unknown>;
   const recent = recentColumns();
 
-  return (club: string): Pick<ClubStore, 'columns' | 'version'> => ({
+  const ofCut = (club: string, cut: CutKey, measure: Averaged, injected: boolean): Columns => {
+    const version = versions.read(club, cut);
+    const arranged = (rows: Rows | undefined) => {
+      if (rows === undefined) throw new Error('an aggregate without a row');
+      return arrange(rows, measure, injected, version);
+    };
+    return recent([club, cut, measure, injected], version, (before) => {
+      const { all, some } = statements[measure];
+      const changed = before === undefined ? null : versions.changed(club, cut, before.version);
+      if (before === undefined || changed === null) return arranged(all.get({ club, cut }));
+      const fresh = arranged(some.get({ club, cut, seqs: JSON.stringify(changed) }));
+      return mergeColumns(before, fresh, changed, version);
+    });
+  };
+  const ofAll = (club: string, measure: Averaged, injected: boolean): Columns =>
+    recent([club, null, measure, injected], versions.read(club, null), () => {
+      const cuts = versions.cuts(club).map((cut) => ofCut(club, cut, measure, injected));
+      return interleaved(cuts, versions.read(club, null));
+    });
+
+  return (club: string): Pick<ClubStore, 'columns' | 'cuts' | 'version'> => ({
+    cuts: () => read(() => versions.cuts(club)),
     version: (cut) => read(() => versions.read(club, cut)),
     columns: (cut, measure, injected = false) =>
-      readTogether(db, () => {
-        const version = versions.read(club, cut);
-        return recent([club, cut, measure, injected], version, () => {
-          const { ofAll, ofCut } = statements[measure];
-          const rows = cut === null ? ofAll.get({ club }) : ofCut.get({ club, cut });
-          if (rows === undefined) throw new Error('an aggregate without a row');
-          return arrange(rows, measure, injected, version);
-        });
-      }),
+      readTogether(db, () =>
+        cut === null ? ofAll(club, measure, injected) : ofCut(club, cut, measure, injected),
+      ),
   });
 }
 
 /** The rows that have the measure, by their place in `rows`. */
-function choose(rows: Rows, measure: Measure, injected: boolean) {
+function choose(rows: Rows, measure: Averaged, injected: boolean) {
   const chosen: { places: number[]; base: number[]; loss: number[] } = { places: [], base: [], loss: [] };
   rows.bought.forEach((bought, at) => {
     if ((setsInjectedApart(measure) && rows.injected[at] === 1) !== injected) return;
-    const found = lossOf(measure, {
+    const found = lossOf(measure === 'cost' ? 'plate' : measure, {
       pieces: rows.pieces[at] ?? 1,
       bought,
       bagged: rows.bagged[at] ?? null,
@@ -58,15 +78,15 @@ function choose(rows: Rows, measure: Measure, injected: boolean) {
       saved: [],
       price: null,
     });
-    if (found === null) return;
+    if (found === null && measure !== 'cost') return;
     chosen.places.push(at);
-    chosen.base.push(found.base);
-    chosen.loss.push(found.loss);
+    chosen.base.push(found?.base ?? grams(bought));
+    chosen.loss.push(found?.loss ?? Number.NaN);
   });
   return chosen;
 }
 
-function arrange(rows: Rows, measure: Measure, injected: boolean, version: number): Columns {
+function arrange(rows: Rows, measure: Averaged, injected: boolean, version: number): Columns {
   const { places, base, loss } = choose(rows, measure, injected);
   const count = places.length;
   const factor = (texts: readonly Text[]) => codeTexts(texts, places);
@@ -89,6 +109,7 @@ function arrange(rows: Rows, measure: Measure, injected: boolean, version: numbe
     month: factor(rows.month),
     day: pick(new Int32Array(count), rows.day, places),
     pricePerKg: Float64Array.from(places, (row) => priceAt(rows, row)),
+    spent: Float64Array.from(places, (row) => spentAt(rows, row)),
     currency: factor(rows.currency),
   };
 }
@@ -98,6 +119,21 @@ function priceAt({ priceAmount, priceBasis, bought }: Rows, row: number): number
   return amount === null || basis === null || weight === undefined
     ? Number.NaN
     : pricePerKg({ amount, basis }, weight);
+}
+
+function spentAt(rows: Rows, row: number): number {
+  const perKg = priceAt(rows, row);
+  const bought = rows.bought[row];
+  if (bought === undefined || Number.isNaN(perKg)) return Number.NaN;
+  const currency = rows.currency[row] ?? null;
+  const worth = (rows.saved[row] ?? []).reduce(
+    (sum, { price, weight }) =>
+      price === null || price.currency !== currency
+        ? sum
+        : sum + pricePerKg(price, weight) * (weight / NANOGRAMS.kg),
+    0,
+  );
+  return perKg * (bought / NANOGRAMS.kg) - worth;
 }
 
 function pick<T extends Int32Array | Uint8Array>(

@@ -4,9 +4,9 @@ import type { Piece, PieceChange } from '../../shared/club/piece.ts';
 import type { ClubStore, CorrectionRecord } from '../../shared/club/store.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
-import { pieceOf, rowOf } from './piece-row.ts';
+import { pieceOf, rowOf, TOMBSTONE } from './piece-row.ts';
 import { placeholders, settings } from './placeholders.ts';
-import { correction, piece } from './schema.ts';
+import { correction, piece, removedPiece } from './schema.ts';
 import { read, readTogether, write } from './write.ts';
 
 /** All but the key, which stays. */
@@ -45,6 +45,7 @@ function prepare(db: Database) {
       .orderBy(correction.at)
       .prepare(),
     forget: db.delete(correction).where(ofPiece).prepare(),
+    keepWhose: db.insert(removedPiece).values(placeholders(removedPiece)).onConflictDoNothing().prepare(),
   };
 }
 
@@ -78,8 +79,8 @@ export function corrections(db: Database, versions: CutVersions) {
           before: part(before, wanted),
           after: part(after, wanted),
         });
-        versions.raise(club, before.cut);
-        if (after.cut !== before.cut) versions.raise(club, after.cut);
+        versions.raise(club, before.cut, before.seq);
+        if (after.cut !== before.cut) versions.raise(club, after.cut, after.seq);
         return { piece: after, fresh: true };
       }),
     changedBy: (interaction) =>
@@ -92,20 +93,11 @@ export function corrections(db: Database, versions: CutVersions) {
       write(db, () => {
         const before = pieceOf(statements.find.get({ club, id }));
         if (!before) return false;
-        statements.update.run({ ...tombstone, club, id, removedAt: at });
+        statements.update.run({ ...TOMBSTONE, club, id, removedAt: at });
         statements.forget.run({ club, piece: id });
-        versions.raise(club, before.cut);
+        statements.keepWhose.run({ club, piece: id, member: before.member });
+        versions.raise(club, before.cut, before.seq);
         return true;
       }),
   });
 }
-
-/** What is left of a removed piece, beside its club, id and seq. */
-const tombstone = {
-  ...Object.fromEntries(Object.keys(changing).map((name) => [name, null])),
-  saved: [],
-  typed: {},
-  approximate: false,
-  pumped: false,
-  revision: 0,
-};

@@ -1,17 +1,23 @@
 /** Opening the store that `DATABASE_URL` names. */
 import type { ClubStore, Store } from '../../shared/club/store.ts';
+import { addAll } from './add-all.ts';
 import { clubList, clubSettings } from './club.ts';
 import { columns } from './columns.ts';
 import { corrections } from './correction.ts';
-import { cutVersions } from './cut-version.ts';
+import { type CutVersions, cutVersions } from './cut-version.ts';
 import { connect, type Database, databaseFile, MEMORY, refuseToWait } from './database.ts';
 import { drafts, forgetDrafts } from './draft.ts';
+import { erasing, erasingEverywhere } from './erase.ts';
+import { erasingClub, overdueClubs } from './erase-club.ts';
+import { leaving } from './leave.ts';
 import { members } from './member.ts';
 import { checkSchema, migrate } from './migrate.ts';
 import { pans } from './pan.ts';
 import { pieces } from './piece.ts';
 import { postedCards } from './posted.ts';
 import { dueReminders, reminders } from './reminder.ts';
+import { type Upkeep, upkeep } from './upkeep.ts';
+import { weighed } from './weighed.ts';
 
 export { migrateStore } from './migrate.ts';
 
@@ -30,9 +36,14 @@ export async function openStore(url: string, options: StoreOptions = {}): Promis
   checkSchema(db);
   refuseToWait(db);
 
+  const versions = cutVersions(db);
+  const kept = upkeep(db);
+
   return {
-    club: bindClubs(db),
+    club: bindClubs(db, versions, kept),
     ...clubList(db),
+    ...overdueClubs(db),
+    ...erasingEverywhere(db, versions, kept),
     ...forgetDrafts(db),
     ...dueReminders(db),
     close: async () => void db.$client.close(),
@@ -40,17 +51,21 @@ export async function openStore(url: string, options: StoreOptions = {}): Promis
 }
 
 /** Each table prepares its statements once, for all clubs. */
-function bindClubs(db: Database): (id: string) => ClubStore {
-  const versions = cutVersions(db);
+function bindClubs(db: Database, versions: CutVersions, kept: Upkeep): (id: string) => ClubStore {
   const ofSettings = clubSettings(db);
   const ofMembers = members(db);
   const ofPans = pans(db);
   const ofPieces = pieces(db, versions);
+  const ofAdding = addAll(db, versions);
   const ofCorrections = corrections(db, versions);
   const ofColumns = columns(db, versions);
   const ofDrafts = drafts(db);
   const ofPosted = postedCards(db);
   const ofReminders = reminders(db);
+  const ofWeighed = weighed(db);
+  const ofLeaving = leaving(db, versions, kept);
+  const ofErasing = erasing(db, versions, kept);
+  const ofErasingClub = erasingClub(db, versions, kept);
 
   return (id) => ({
     id,
@@ -58,10 +73,15 @@ function bindClubs(db: Database): (id: string) => ClubStore {
     ...ofMembers(id),
     ...ofPans(id),
     ...ofPieces(id),
+    ...ofAdding(id),
     ...ofCorrections(id),
     ...ofColumns(id),
     ...ofDrafts(id),
     ...ofPosted(id),
     ...ofReminders(id),
+    ...ofWeighed(id),
+    ...ofLeaving(id),
+    ...ofErasing(id),
+    ...ofErasingClub(id),
   });
 }

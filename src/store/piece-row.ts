@@ -1,6 +1,7 @@
 /** A piece as a row: its price in four columns, and nothing but its number once it was removed. */
+import { getTableColumns } from 'drizzle-orm';
 import type { Piece } from '../../shared/club/piece.ts';
-import type { piece } from './schema.ts';
+import { piece } from './schema.ts';
 
 export type PieceRow = typeof piece.$inferSelect;
 
@@ -31,3 +32,15 @@ export function rowOf(club: string, { price, ...rest }: Piece): PieceRow {
     removedAt: null,
   };
 }
+
+const { club: _club, id: _id, seq: _seq, ...told } = getTableColumns(piece);
+
+/** What is left of a removed piece, beside its club, id and seq. */
+export const TOMBSTONE = {
+  ...Object.fromEntries(Object.keys(told).map((name) => [name, null])),
+  saved: [],
+  typed: {},
+  approximate: false,
+  pumped: false,
+  revision: 0,
+};

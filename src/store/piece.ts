@@ -1,5 +1,5 @@
 /** Keeping pieces, and finding them again. */
-import { and, count, desc, eq, isNotNull, isNull, or, sql } from 'drizzle-orm';
+import { and, asc, between, count, desc, eq, gt, isNotNull, isNull, or, sql } from 'drizzle-orm';
 import type { Piece } from '../../shared/club/piece.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
 import type { CutVersions } from './cut-version.ts';
@@ -11,6 +11,9 @@ import { read, write } from './write.ts';
 
 const OPEN_LIMIT = 25;
 const SHOP_LIMIT = 100;
+/** Days before and after all others, as text. */
+const FIRST_DAY = '0000-01-01';
+const LAST_DAY = '9999-12-31';
 
 const columns = placeholders(piece);
 const inClub = eq(piece.club, columns.club);
@@ -33,6 +36,39 @@ function prepareReads(db: Database) {
       .prepare(),
     open: db.select().from(piece).where(and(ofMember, unserved)).orderBy(newest).limit(limit).prepare(),
     newest: db.select().from(piece).where(ofMember).orderBy(newest).limit(limit).prepare(),
+    setAside: db
+      .select()
+      .from(piece)
+      .where(and(inClub, isNotNull(piece.setAsideAt), isNull(piece.removedAt)))
+      .orderBy(newest)
+      .limit(limit)
+      .prepare(),
+    following: db
+      .select()
+      .from(piece)
+      .where(and(inClub, gt(piece.seq, columns.seq), isNull(piece.removedAt)))
+      .orderBy(asc(piece.seq))
+      .limit(limit)
+      .prepare(),
+    followingOf: db
+      .select()
+      .from(piece)
+      .where(and(ofMember, gt(piece.seq, columns.seq)))
+      .orderBy(asc(piece.seq))
+      .limit(limit)
+      .prepare(),
+    ofMember: db
+      .select()
+      .from(piece)
+      .where(
+        and(
+          ofMember,
+          isNull(piece.setAsideAt),
+          between(piece.day, sql.placeholder('from'), sql.placeholder('to')),
+        ),
+      )
+      .orderBy(asc(piece.seq))
+      .prepare(),
     shops: db
       .select({ shop: piece.shop })
       .from(piece)
@@ -61,14 +97,14 @@ export function pieces(db: Database, versions: CutVersions) {
   const present = (rows: Parameters<typeof pieceOf>[0][]): Piece[] =>
     rows.map(pieceOf).filter((found) => found !== null);
 
-  type Methods = 'start' | 'piece' | 'open' | 'newest' | 'shops';
+  type Methods = 'start' | 'piece' | 'open' | 'newest' | 'setAside' | 'following' | 'ofMember' | 'shops';
   return (club: string): Pick<ClubStore, Methods> => ({
     start: (started) =>
       write(db, () => {
         const whole = { ...started, revision: 0, confirmedAt: null, setAsideAt: null, setAsideWhy: null };
         const inserted = pieceOf(insert.get(rowOf(club, { ...whole, seq: 0 })));
         if (inserted) {
-          versions.raise(club, inserted.cut);
+          versions.raise(club, inserted.cut, inserted.seq);
           return { piece: inserted, fresh: true };
         }
         const there = pieceOf(reads.byId.get({ club, id: started.id }));
@@ -84,6 +120,17 @@ export function pieces(db: Database, versions: CutVersions) {
       ),
     open: (member) => read(() => present(reads.open.all({ club, member, limit: OPEN_LIMIT }))),
     newest: (member, limit) => read(() => present(reads.newest.all({ club, member, limit }))),
+    setAside: (limit) => read(() => present(reads.setAside.all({ club, limit }))),
+    following: (seq, limit, member) =>
+      read(() =>
+        present(
+          member === undefined
+            ? reads.following.all({ club, seq, limit })
+            : reads.followingOf.all({ club, member, seq, limit }),
+        ),
+      ),
+    ofMember: (member, from, to) =>
+      read(() => present(reads.ofMember.all({ club, member, from: from ?? FIRST_DAY, to: to ?? LAST_DAY }))),
     shops: () =>
       read(() =>
         reads.shops.all({ club, limit: SHOP_LIMIT }).flatMap(({ shop }) => (shop === null ? [] : [shop])),

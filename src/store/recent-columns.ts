@@ -1,17 +1,17 @@
 /** The columns that were asked for lately, so that a question asked again costs one look at the version. */
 import type { Columns } from '../../shared/club/store.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
-import type { Measure } from '../../shared/yield/measure.ts';
+import type { Averaged } from '../../shared/yield/measure.ts';
 
 const MOST_ENTRIES = 200;
 /** About 60 bytes a row. */
 const MOST_ROWS = 500_000;
 
-/** What is kept for this version, or else what `make` makes of it. */
+/** What is kept for this version, or else what `make` makes, of what is kept for an earlier one if there is such. */
 export type Recent = (
-  asked: readonly [club: string, cut: CutKey | null, measure: Measure, injected: boolean],
+  asked: readonly [club: string, cut: CutKey | null, measure: Averaged, injected: boolean],
   version: number,
-  make: () => Columns,
+  make: (before: Columns | undefined) => Columns,
 ) => Columns;
 
 export function recentColumns(mostEntries = MOST_ENTRIES, mostRows = MOST_ROWS): Recent {
@@ -26,7 +26,7 @@ export function recentColumns(mostEntries = MOST_ENTRIES, mostRows = MOST_ROWS):
   return (asked, version, make) => {
     const key = JSON.stringify(asked);
     const before = kept.get(key);
-    const columns = before?.version === version ? before : make();
+    const columns = before?.version === version ? before : make(before);
     // Set anew in any case: a Map keeps the order of setting, so its first key is the one unused for longest.
     drop(key);
     kept.set(key, columns);

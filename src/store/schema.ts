@@ -96,6 +96,41 @@ export const pan = sqliteTable(
   (t) => [primaryKey({ columns: [t.club, t.member, t.key] }), whole('weight_ng', 0)],
 );
 
+/** All that is told of a piece. Null in every column only once it was removed. */
+const told = () => ({
+  member: text('member_id'),
+  postedAt: integer('posted_at'),
+  day: text('day').$type<CalendarDay>(),
+  cut: text('cut').$type<CutKey>(),
+  grade: text('grade').$type<GradeKey>(),
+  style: text('style').$type<StyleKey>(),
+  bone: text('bone', { enum: ['in', 'out'] }),
+  wrap: text('wrap', { enum: WRAPS }),
+  shop: text('shop'),
+  note: text('note'),
+  pieces: integer('pieces'),
+  bought: nanograms('bought_ng'),
+  bagged: nanograms('bagged_ng'),
+  trim: nanograms('trim_ng'),
+  left: nanograms('left_ng'),
+  added: nanograms('added_ng'),
+  cooked: nanograms('cooked_ng'),
+  scraps: nanograms('scraps_ng'),
+  served: nanograms('served_ng'),
+  saved: json('saved', savedShape).notNull(),
+  /** In ten-thousandths of the currency's unit. */
+  priceAmount: integer('price_amount'),
+  priceBasis: text('price_basis', { enum: PRICE_BASES }),
+  priceCurrency: text('price_currency').$type<Currency>(),
+  priceText: text('price_text'),
+  pumped: integer('pumped', { mode: 'boolean' }).notNull(),
+  approximate: integer('approximate', { mode: 'boolean' }).notNull(),
+  typed: json('typed', textsShape).notNull(),
+  confirmedAt: integer('confirmed_at'),
+  setAsideAt: integer('set_aside_at'),
+  setAsideWhy: text('set_aside_why'),
+});
+
 /** A removed piece keeps its club, id and seq alone: its number is never given again. */
 export const piece = sqliteTable(
   'piece',
@@ -103,37 +138,7 @@ export const piece = sqliteTable(
     club: clubId(),
     id: text('id').notNull(),
     seq: integer('seq').notNull(),
-    member: text('member_id'),
-    postedAt: integer('posted_at'),
-    day: text('day').$type<CalendarDay>(),
-    cut: text('cut').$type<CutKey>(),
-    grade: text('grade').$type<GradeKey>(),
-    style: text('style').$type<StyleKey>(),
-    bone: text('bone', { enum: ['in', 'out'] }),
-    wrap: text('wrap', { enum: WRAPS }),
-    shop: text('shop'),
-    note: text('note'),
-    pieces: integer('pieces'),
-    bought: nanograms('bought_ng'),
-    bagged: nanograms('bagged_ng'),
-    trim: nanograms('trim_ng'),
-    left: nanograms('left_ng'),
-    added: nanograms('added_ng'),
-    cooked: nanograms('cooked_ng'),
-    scraps: nanograms('scraps_ng'),
-    served: nanograms('served_ng'),
-    saved: json('saved', savedShape).notNull(),
-    /** In ten-thousandths of the currency's unit. */
-    priceAmount: integer('price_amount'),
-    priceBasis: text('price_basis', { enum: PRICE_BASES }),
-    priceCurrency: text('price_currency').$type<Currency>(),
-    priceText: text('price_text'),
-    pumped: integer('pumped', { mode: 'boolean' }).notNull(),
-    approximate: integer('approximate', { mode: 'boolean' }).notNull(),
-    typed: json('typed', textsShape).notNull(),
-    confirmedAt: integer('confirmed_at'),
-    setAsideAt: integer('set_aside_at'),
-    setAsideWhy: text('set_aside_why'),
+    ...told(),
     removedAt: integer('removed_at'),
     revision: integer('revision').notNull(),
   },
@@ -174,6 +179,21 @@ export const piece = sqliteTable(
   ],
 );
 
+/** Pieces that are on their way in, many together: out of everybody's sight until all of them are there. */
+export const staged = sqliteTable(
+  'staged',
+  {
+    club: clubId(),
+    batch: text('batch').notNull(),
+    position: integer('position').notNull(),
+    /** When its batch began. */
+    at: integer('at').notNull(),
+    id: text('id').notNull(),
+    ...told(),
+  },
+  (t) => [primaryKey({ columns: [t.club, t.batch, t.position] })],
+);
+
 export const correction = sqliteTable(
   'correction',
   {
@@ -202,6 +222,18 @@ export const cutVersion = sqliteTable(
     version: integer('version').notNull(),
   },
   (t) => [primaryKey({ columns: [t.club, t.cut] })],
+);
+
+/** Which piece each of the latest versions of a cut is about; 0: any number of them. */
+export const cutChange = sqliteTable(
+  'cut_change',
+  {
+    club: clubId(),
+    cut: text('cut').$type<CutKey>().notNull(),
+    version: integer('version').notNull(),
+    seq: integer('seq').notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.club, t.cut, t.version] })],
 );
 
 /** A cut of the club's own, and how heavy one usually is. */
@@ -262,3 +294,20 @@ export const posted = sqliteTable(
     foreignKey({ columns: [t.club, t.piece], foreignColumns: [piece.club, piece.id] }).onDelete('cascade'),
   ],
 );
+
+/** Whose a removed piece was, so that its id goes too when they are erased. */
+export const removedPiece = sqliteTable(
+  'removed_piece',
+  {
+    club: clubId(),
+    piece: text('piece_id').notNull(),
+    member: text('member_id').notNull(),
+  },
+  (t) => [primaryKey({ columns: [t.club, t.piece] })],
+);
+
+/** What the upkeep of the whole file has to remember, in whole numbers. Nothing here says who or which club. */
+export const upkeep = sqliteTable('upkeep', {
+  name: text('name', { enum: ['erased-since', 'erasures', 'first-version'] }).primaryKey(),
+  value: integer('value').notNull(),
+});

@@ -14,7 +14,7 @@ const isBusy = (error: unknown): boolean =>
  * Runs `work` until the file is free, for 2.5 s at most. `work` must be without effect where it is refused.
  * The waits grow, and differ at random so that two waiting processes part ways.
  */
-async function persist<T>(work: () => T): Promise<T> {
+export async function whenFree<T>(work: () => T): Promise<T> {
   const until = performance.now() + PATIENCE_MS;
   for (let longest = FIRST_WAIT_MS; ; longest = Math.min(longest * 2, LONGEST_WAIT_MS)) {
     try {
@@ -36,16 +36,16 @@ async function persist<T>(work: () => T): Promise<T> {
  */
 export function write<T>(db: Database, work: () => T): Promise<T> {
   const transaction = db.$client.transaction(work);
-  return persist(() => transaction.immediate());
+  return whenFree(() => transaction.immediate());
 }
 
 /** Runs one reading statement. */
 export function read<T>(work: () => T): Promise<T> {
-  return persist(work);
+  return whenFree(work);
 }
 
 /** Runs several reading statements that see the same moment. */
 export function readTogether<T>(db: Database, work: () => T): Promise<T> {
   const transaction = db.$client.transaction(work);
-  return persist(() => transaction.deferred());
+  return whenFree(() => transaction.deferred());
 }

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { ClubStore, Store } from '../../shared/club/store.ts';
+import type { CalendarDay } from '../../shared/measure/day.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import { openStore } from '../../src/store/open.ts';
-import { BRISKET, BUTT, lb, NOON, sampleClub, samplePiece, toldArbitrary } from './samples.ts';
+import { BRISKET, BUTT, importedPiece, lb, NOON, sampleClub, samplePiece, toldArbitrary } from './samples.ts';
 
 /** One question or change of a club's, whose answer must depend on that club alone. */
 interface Step {
@@ -15,6 +16,7 @@ interface Step {
 const id = fc.constantFrom('1', '2', '3');
 const member = fc.constantFrom('ines', 'juri', 'oona');
 const text = fc.constantFrom('north', 'south');
+const day = fc.constantFrom(null, '2026-07-01' as CalendarDay);
 const cut = fc.constantFrom<CutKey | null>(BRISKET, BUTT, null);
 const step = <T>(
   name: string,
@@ -39,12 +41,22 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
   remember: step('remember', fc.tuple(member, text), (club, [id, shop]) =>
     club.remember(id, { presets: { shop } }),
   ),
+  hiddenMembers: step('hiddenMembers', member, async (club, id) => {
+    await club.remember(id, { hidden: true });
+    return club.hiddenMembers();
+  }),
   pans: step('pans', member, (club, id) => club.pans(id)),
   keepPan: step('keepPan', fc.tuple(member, text, fc.nat({ max: 9 })), (club, [id, name, pounds]) =>
     club.keepPan(id, { name, weight: lb(pounds) }),
   ),
   removePan: step('removePan', fc.tuple(member, text), (club, [id, name]) => club.removePan(id, name)),
   start: step('start', fc.tuple(id, toldArbitrary), (club, [id, told]) => club.start(samplePiece(id, told))),
+  addAll: step('addAll', fc.array(fc.tuple(id, toldArbitrary), { maxLength: 3 }), (club, all) =>
+    club.addAll(
+      all.map(([id, told]) => importedPiece(id, told)),
+      NOON,
+    ),
+  ),
   correct: step('correct', fc.tuple(id, id, toldArbitrary), (club, [piece, interaction, told]) =>
     club.correct(piece, { interaction, member: 'ines', at: NOON }, () => told),
   ),
@@ -54,8 +66,24 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
     club.piece(byId ? { id } : { seq: Number(id) }),
   ),
   open: step('open', member, (club, id) => club.open(id)),
+  setAside: step('setAside', fc.constant(null), (club) => club.setAside(2)),
   newest: step('newest', member, (club, id) => club.newest(id, 2)),
-  version: step('version', cut, (club, key) => club.version(key)),
+  known: step('known', fc.array(id, { maxLength: 3 }), (club, ids) => club.known(ids)),
+  following: step(
+    'following',
+    fc.tuple(fc.nat({ max: 3 }), fc.option(member, { nil: undefined })),
+    (club, [seq, whose]) => club.following(seq, 2, whose),
+  ),
+  ofMember: step('ofMember', fc.tuple(member, day, day), (club, [id, from, to]) =>
+    club.ofMember(id, from, to),
+  ),
+  weighed: step('weighed', fc.tuple(cut, day, day), (club, [key, from, to]) => club.weighed(key, from, to)),
+  cuts: step('cuts', fc.constant(null), (club) => club.cuts()),
+  version: step('version', cut, async (club, key) => {
+    const before = await club.version(key);
+    await club.start(samplePiece('1', { cut: key ?? BUTT }));
+    return (await club.version(key)) > before;
+  }),
   columns: step('columns', cut, (club, key) => club.columns(key, 'trim')),
   shops: step('shops', fc.constant(null), (club) => club.shops()),
   keepDraft: step('keepDraft', fc.tuple(id, text), (club, [id, shop]) =>
@@ -79,6 +107,15 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
   corrections: step('corrections', id, (club, piece) => club.corrections(piece)),
   remind: step('remind', id, async (club, piece) => {
     if (await club.piece({ id: piece })) await club.remind({ piece, member: 'ines', dueAt: NOON });
+  }),
+  held: step('held', member, (club, id) => club.held(id)),
+  heldInAll: step('heldInAll', fc.constant(null), (club) => club.heldInAll()),
+  leave: step('leave', member, (club, id) => club.leave(id, NOON)),
+  eraseMember: step('eraseMember', member, (club, id) => club.eraseMember(id, NOON)),
+  eraseClub: step('eraseClub', fc.constant(null), async (club) => {
+    const erased = await club.eraseClub(NOON);
+    await club.found(sampleClub(club.id));
+    return erased;
   }),
   left: step('left', fc.constant(null), async (club, _, store) => {
     await store.left(club.id, NOON);
@@ -110,11 +147,25 @@ it('no club sees anything of another: alone it gets the same answers', async () 
   );
 });
 
+/**
+ * An answer without what is drawn by lot when somebody leaves. Versions begin higher once some club was erased: they
+ * say nothing by themselves, and are passed over here.
+ */
+function plain(answer: unknown): unknown {
+  if (typeof answer === 'string')
+    return answer.replace(/^left-[0-9a-f]{16}$/, 'left').replace(/^[0-9a-f]{32}$/, 'drawn');
+  if (typeof answer !== 'object' || answer === null || ArrayBuffer.isView(answer)) return answer;
+  if (Array.isArray(answer)) return answer.map(plain);
+  return Object.fromEntries(
+    Object.entries(answer).map(([name, value]) => [name, name === 'version' ? 'passed over' : plain(value)]),
+  );
+}
+
 async function play(lines: [string, Step][]): Promise<unknown[]> {
   const store = await openStore(':memory:');
   for (const id of ['a', 'b']) await store.club(id).found(sampleClub(id));
   const answers: unknown[] = [];
-  for (const [id, { name, ask }] of lines) answers.push([name, await ask(store.club(id), store)]);
+  for (const [id, { name, ask }] of lines) answers.push([name, plain(await ask(store.club(id), store))]);
   await store.close();
   return answers;
 }

@@ -1,14 +1,18 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { databaseFile } from '../../src/store/database.ts';
 import { migrateStore, openStore } from '../../src/store/open.ts';
+import { tidy } from '../../src/store/tidy.ts';
+import { stillThere } from './bytes.ts';
 import { type Folder, makeFolder } from './folder.ts';
 import { BRISKET, sampleClub, samplePiece } from './samples.ts';
 
+const ERASE = fileURLToPath(new URL('erase-club-half.ts', import.meta.url));
 const SCRIPT = fileURLToPath(new URL('keep-pieces.ts', import.meta.url));
 
 let folder: Folder;
@@ -52,6 +56,45 @@ describe('two processes at one file', () => {
     expect(await club.piece({ seq: 501 })).toBeNull();
     expect((await club.columns(BRISKET, 'trim')).version).toBe(500);
     await store.close();
+  }, 60_000);
+});
+
+describe('while a member is erased and the file is tidied', () => {
+  it('another process goes on keeping pieces: none is lost, no number is given twice', async () => {
+    const store = await openStore(url);
+    const club = store.club('a');
+    await club.found(sampleClub('a'));
+    const OONA = '660000000000000017';
+    for (let place = 0; place < 400; place += 1)
+      await club.start(samplePiece(`${OONA}-${place}`, { member: OONA }));
+    const erasing: Promise<unknown>[] = [];
+    const kept = await keepPieces('x', 400, (printed) => {
+      if (printed === 100) erasing.push(club.eraseMember(OONA, 1));
+      if (printed === 200) erasing.push(tidy(url, { backupDir: join(folder.path, 'backups'), now: 2 }));
+    });
+    expect(kept.code).toBe(0);
+    await Promise.all(erasing);
+    for (const id of kept.printed) expect(await club.piece({ id })).toMatchObject({ member: 'ines' });
+    const seqs = (await club.newest('ines', 1000)).map(({ seq }) => seq);
+    expect([seqs.length, new Set(seqs).size, Math.min(...seqs)]).toEqual([400, 400, 401]);
+    expect((await club.columns(BRISKET, 'trim')).version).toBe(801);
+    await store.close();
+    expect(stillThere(folder.path, [OONA])).toEqual([]);
+  }, 60_000);
+
+  it('killed while a club is erased, what is left can be erased again', async () => {
+    const store = await openStore(url);
+    await store.club('a').found(sampleClub('a'));
+    for (let place = 0; place < 1500; place += 1) await store.club('a').start(samplePiece(`p${place}`));
+    await store.close();
+    const child = spawn(process.execPath, ['--import', 'tsx', ERASE, url, 'a'], { stdio: 'inherit' });
+    await once(child, 'close');
+    const again = await openStore(url);
+    const { pieces } = await again.club('a').heldInAll();
+    expect([500, 1000]).toContain(pieces);
+    expect(await again.club('a').eraseClub(3)).toMatchObject({ pieces, clubs: 1 });
+    expect(await again.club('a').settings()).toBeNull();
+    await again.close();
   }, 60_000);
 });
 

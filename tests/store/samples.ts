@@ -1,7 +1,7 @@
 /** Clubs and pieces for the store's tests. */
 import fc from 'fast-check';
 import type { Club } from '../../shared/club/club.ts';
-import type { NewPiece } from '../../shared/club/piece.ts';
+import type { ImportedPiece, NewPiece } from '../../shared/club/piece.ts';
 import type { CalendarDay } from '../../shared/measure/day.ts';
 import type { Currency } from '../../shared/measure/money.ts';
 import { NANOGRAMS, type Nanograms } from '../../shared/measure/units.ts';
@@ -53,6 +53,15 @@ export const samplePiece = (id: string, told: Partial<NewPiece> = {}): NewPiece 
   pumped: false,
   approximate: false,
   typed: { bought: '14.8 lb' },
+  ...told,
+});
+
+/** The same as it comes in a table: with what was settled about it. */
+export const importedPiece = (id: string, told: Partial<ImportedPiece> = {}): ImportedPiece => ({
+  ...samplePiece(id),
+  confirmedAt: null,
+  setAsideAt: null,
+  setAsideWhy: null,
   ...told,
 });
 

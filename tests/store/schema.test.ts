@@ -29,7 +29,8 @@ describe('the schema', () => {
   it('puts the club first in every key and index', () => {
     for (const table of tables) {
       const { name, primaryKeys, indexes } = getTableConfig(table);
-      if (name === 'club') continue;
+      // The clubs themselves, and what is about the whole file.
+      if (name === 'club' || name === 'upkeep') continue;
       expect(Object.keys(getTableColumns(table))[0], name).toBe('club');
       const firsts = [
         ...primaryKeys.map((key) => key.columns[0]),

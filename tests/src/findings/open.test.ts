@@ -73,6 +73,22 @@ describe.each([
   });
 });
 
+test('beside a single piece, the figures of a large club may lag by a hundredth, and by no more', async () => {
+  const many = Array.from({ length: 300 }, (_, index) =>
+    samplePiece(`many-${index}`, { trim: lb(2 + (index % 9) / 10), member: `member-${index % 7}` }),
+  );
+  for (const piece of many) await club.start(piece);
+  const find = findings(100).of('backyard');
+  const beside = { cut: BRISKET, measure: 'trim', injected: false } as const;
+  const first = await find('beside', beside);
+  expect(first.club.pieces + first.club.waiting).toBe(303);
+  await club.start(samplePiece('one more', { trim: lb(2) }));
+  expect(await find('beside', beside)).toBe(first);
+  for (let more = 0; more < 4; more += 1) await club.start(samplePiece(`more-${more}`, { trim: lb(2) }));
+  const later = await find('beside', beside);
+  expect(later.club.pieces + later.club.waiting).toBe(308);
+});
+
 test('both threads find the same, and an error comes back as one', async () => {
   const [here, elsewhere] = [findings(HERE).of('backyard'), findings(ELSEWHERE).of('backyard')];
   const debate = { cut: BRISKET, measure: 'trim', margin: 0.02, scaleError: 0.02, currency: 'USD' } as const;

@@ -1,0 +1,82 @@
+/** Upkeep of the file: a backup each night, tidying after an erasure, and clubs that the bot was removed from for long. */
+import { TIDIED_WITHIN_DAYS } from '../shared/club/retention.ts';
+import type { Store } from '../shared/club/store.ts';
+import type { Log } from './log.ts';
+import { backUp, copiesIn, dropOldCopies } from './store/backup.ts';
+import { pendingIn, tidy } from './store/tidy.ts';
+
+const HOUR = 3_600_000;
+const DAY = 24 * HOUR;
+/** UTC. A backup runs beside the answers, but rebuilding a large file holds them up for a second. */
+const QUIET_HOURS = [3, 4, 5];
+/** In the quiet hours a backup is made unless there is one of this very night. */
+const THIS_NIGHT_MS = 12 * HOUR;
+/** A bot that is never there at night must keep its word too. */
+const OVERDUE_MS = TIDIED_WITHIN_DAYS * DAY - 2 * HOUR;
+/** At any hour, where no night came: long enough for the next quiet hours. */
+const BACKUP_OVERDUE_MS = 30 * HOUR;
+
+export interface UpkeepParts {
+  store: Pick<Store, 'overdue' | 'returned' | 'club'>;
+  database: string;
+  backupDir: string;
+  /** Whether the bot is in a club, by the platform's word; throws where it gives none. */
+  isIn(club: string): Promise<boolean>;
+  log: Log;
+}
+
+export interface Upkeep {
+  /** Does what is due at `now`; a second one at the same time does nothing. Throws where something failed. */
+  look(now: number): Promise<void>;
+  /** Resolves when nothing of it runs any more. */
+  idle(): Promise<void>;
+}
+
+export function openUpkeep(parts: UpkeepParts): Upkeep {
+  let running: Promise<void> | null = null;
+  return {
+    look: async (now) => {
+      if (running !== null) return;
+      running = keepUp(parts, now).finally(() => {
+        running = null;
+      });
+      await running;
+    },
+    idle: async () => {
+      await running?.catch(() => {});
+    },
+  };
+}
+
+async function keepUp(parts: UpkeepParts, now: number): Promise<void> {
+  for (const club of await parts.store.overdue(now)) await purge(parts, club, now);
+  const { database, backupDir, log } = parts;
+  const pending = await pendingIn(database);
+  const quiet = QUIET_HOURS.includes(new Date(now).getUTCHours());
+  const newest = copiesIn(backupDir).find(({ nightly }) => nightly);
+  const age = newest === undefined ? Number.POSITIVE_INFINITY : now - newest.at;
+  if (pending !== null && (quiet || now - pending.since >= OVERDUE_MS)) {
+    const done = await tidy(database, { backupDir, now });
+    log.info({ ...done }, 'tidied');
+  } else if (age >= (quiet ? THIS_NIGHT_MS : BACKUP_OVERDUE_MS)) {
+    const copy = await backUp(database, backupDir, now);
+    if (copy !== null) log.info({ backup: copy.file }, 'backed up');
+  }
+  const dropped = dropOldCopies(backupDir, now);
+  if (dropped.length > 0) log.info({ dropped }, 'dropped old backups');
+}
+
+/** The platform is asked once more: a list that lacked the club, or an event that was missed, must cost nobody their rows. */
+async function purge({ store, isIn, log }: UpkeepParts, club: string, now: number): Promise<void> {
+  try {
+    if (await isIn(club)) {
+      await store.returned(club);
+      log.info({ club }, 'is in a club that was noted as left');
+    } else {
+      const { pieces } = await store.club(club).eraseClub(now);
+      log.info({ club, pieces }, 'erased a club that was left long ago');
+    }
+  } catch (err) {
+    log.warn({ club, err }, 'could not erase a club that was left long ago');
+  }
+}
