@@ -10,17 +10,18 @@ import {
   type AskedAverages,
   type FoundAverages,
 } from '../shared/findings/averages.ts';
+import { besides } from '../shared/findings/sifted.ts';
 import { averaged } from '../shared/replies/averages.ts';
 import { cutOf } from '../shared/trade/cuts.ts';
 import { gradeOfSpecies } from '../shared/trade/grades.ts';
 import type { CutKey } from '../shared/trade/keys.ts';
-import { MEASURES, type Measure } from '../shared/yield/measure.ts';
+import { AVERAGED, type Averaged } from '../shared/yield/measure.ts';
 import { choice, cut, day, grade, shop, style } from './options.ts';
 import { styleOf } from './weigh/told.ts';
 
 const options = {
   cut: cut(),
-  measure: choice(MEASURES),
+  measure: choice(AVERAGED),
   by: choice(APART_BY),
   grade: { ...grade(), extra: false as const },
   style: style(),
@@ -53,7 +54,7 @@ export const average: Command = command({
       run: (context, { about: [cutKey = '', measure = 'trim', by = 'grade'] }) =>
         answer(context, {
           cut: cutKey === '' ? null : (cutKey as CutKey),
-          measure: measure as Measure,
+          measure: measure as Averaged,
           by: by as ApartBy,
           filter: {},
           mine: context.member.id,
@@ -62,8 +63,11 @@ export const average: Command = command({
   },
 });
 
-async function answer({ find, store, say }: Context, asked: Omit<AskedAverages, 'units'>): Promise<Reply> {
-  const whole = { ...asked, units: say.show.form.units };
+async function answer(
+  { find, store, club, say }: Context,
+  asked: Omit<AskedAverages, 'units'>,
+): Promise<Reply> {
+  const whole = { ...asked, ...besides(asked.measure, club.currency), units: say.show.form.units };
   const found = await find('averages', whole);
   return averaged(whole, withoutHidden(found, asked, await store.hiddenMembers()), say);
 }

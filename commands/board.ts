@@ -2,10 +2,11 @@
 import { type Command, type Context, command, type Press } from '../shared/chat/command.ts';
 import type { Reply } from '../shared/chat/reply.ts';
 import { SEASONS, type Season, spanOf } from '../shared/club/season.ts';
+import { besides } from '../shared/findings/sifted.ts';
 import type { CalendarDay } from '../shared/measure/day.ts';
 import { board as boardReply } from '../shared/replies/board.ts';
 import { mostWeighed } from '../shared/replies/most-pieces.ts';
-import { type AskedRanking, RANKINGS, type Ranking } from '../shared/replies/ranking.ts';
+import { type AskedRanking, measureOf, RANKINGS, type Ranking } from '../shared/replies/ranking.ts';
 import type { CutKey } from '../shared/trade/keys.ts';
 import { choice, cut } from './options.ts';
 
@@ -48,6 +49,6 @@ async function answer({ store, find, club, say }: Context, asked: Asked): Promis
   const { cut: cutKey, ranking, mine } = asked;
   const whole = { ...asked, since, until, hidden };
   if (ranking === 'most') return mostWeighed(whole, await store.weighed(cutKey, since, until), say);
-  const about = { cut: cutKey, measure: ranking, since, until, hidden, mine };
+  const about = { ...besides(measureOf(ranking), club.currency), cut: cutKey, since, until, hidden, mine };
   return boardReply({ ...whole, ranking }, await find('board', about), say);
 }

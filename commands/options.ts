@@ -1,5 +1,6 @@
 /** The kinds of options that commands share: how each is read, completed and refused. */
 import type { Completer, Option, Reader, Suggestion } from '../shared/chat/option.ts';
+import { readSentFile, type SentFile } from '../shared/chat/sent-file.ts';
 import { MemberError } from '../shared/errors.ts';
 import { type CalendarDay, readDay } from '../shared/measure/day.ts';
 import { type Price, readPrice } from '../shared/measure/money.ts';
@@ -10,11 +11,14 @@ import { CUTS, cutOf } from '../shared/trade/cuts.ts';
 import { foldName } from '../shared/trade/fold-name.ts';
 import { gradesFor, gradeText, readGrade } from '../shared/trade/grades.ts';
 import type { CutKey, GradeKey } from '../shared/trade/keys.ts';
+import { type Label, readLabel } from '../shared/trade/label.ts';
 import { cutNamed, matchingCuts, readCut } from '../shared/trade/look-up.ts';
 import { stylesOf } from '../shared/trade/styles.ts';
 import { oneLine } from '../shared/words/quote.ts';
+import { type Part, readParts } from '../shared/yield/parts.ts';
 import type { Saved } from '../shared/yield/piece.ts';
 import { readSaved } from '../shared/yield/saved.ts';
+import { SERVINGS, type Serving, servingNamed } from '../shared/yield/servings.ts';
 
 const weightReader = ({ option, member, units, locale, pans }: Reader): WeightReader => ({
   option,
@@ -48,6 +52,37 @@ export const saved = (): Option<readonly Saved[]> => ({
   kind: 'text',
   extra: true,
   read: (text, reader) => readSaved(text, weightReader(reader), priceReader(reader)),
+});
+
+/** Parts of a piece, each with its weight and what it is worth: one a line, or parted by commas. */
+export const parts = (): Option<readonly Part[]> => ({
+  kind: 'text',
+  tellsUnits: true,
+  read: (text, reader) => readParts(text, weightReader(reader), priceReader(reader)),
+});
+
+/** A shop's label, in its own words: `14.2 lb @ 5.49 choice`. */
+export const label = (): Option<Label> => ({
+  kind: 'text',
+  tellsUnits: true,
+  read: (text, reader) =>
+    readLabel(text, {
+      weights: { ...weightReader(reader), decimals: reader.member.labelDecimals },
+      prices: priceReader(reader),
+      country: reader.club.gradeCountry,
+    }),
+});
+
+/** What one person eats: sandwiches, plates, or a weight each. */
+export const serving = (): Option<Serving | Nanograms> => ({
+  kind: 'text',
+  tellsUnits: true,
+  read: (text, reader) => servingNamed(text) ?? readWeight(text, weightReader(reader)).weight,
+  complete: (typed, { say }) =>
+    matching(
+      typed,
+      SERVINGS.map((value) => ({ label: say.feed.serving(value), value })),
+    ),
 });
 
 /** The weight of a pan: by the name it was kept under, or as a weight. */
@@ -144,6 +179,27 @@ export const count = (low: number, high: number): Option<number> => ({
   },
 });
 
+/** A file that was attached. */
+export const sentFile = (): Option<SentFile> => ({
+  kind: 'file',
+  read: (text, { option }) => {
+    const file = readSentFile(text);
+    if (file === null) throw new MemberError('file-unreadable', { option, read: text });
+    return file;
+  },
+});
+
+/** A member of the club: as the platform's menu gives one, or as a mention is typed. */
+export const person = (): Option<string> => ({
+  kind: 'member',
+  read: (text, { option }) => {
+    const { mention, id } = /^(?:<@!?(?<mention>[\w-]+)>|@?(?<id>[\w-]+))$/.exec(text.trim())?.groups ?? {};
+    const read = mention ?? id;
+    if (read === undefined) throw new MemberError('person-unreadable', { option, read: text });
+    return read;
+  },
+});
+
 /** A piece by the number people see; the member's newest are offered. */
 export const piece = (): Option<number> => ({
   ...count(1, 999_999_999),
@@ -183,7 +239,7 @@ const startingWith = (typed: string, names: readonly string[]): Suggestion[] =>
     names.map((name) => ({ label: name, value: name })),
   );
 
-const matching = (typed: string, suggestions: readonly Suggestion[]): Suggestion[] =>
+export const matching = (typed: string, suggestions: readonly Suggestion[]): Suggestion[] =>
   suggestions.filter(
     ({ label, value }) =>
       foldName(label).includes(foldName(typed)) || foldName(value).includes(foldName(typed)),

@@ -5,7 +5,7 @@
  * (`words/<language>/errors.ts` and `questions.ts` have one function for each code below).
  */
 import type { CalendarDay } from './measure/day.ts';
-import type { Price } from './measure/money.ts';
+import type { Currency, Money, Price } from './measure/money.ts';
 import type { Nanograms } from './measure/units.ts';
 import type { CutKey, GradeKey, StyleKey } from './trade/keys.ts';
 import type { Measure } from './yield/measure.ts';
@@ -20,6 +20,11 @@ export interface Problems {
   /** A value that is none of the choices. */
   'choice-unknown': { option: string; read: string; choices: readonly string[] };
   'number-unreadable': { option: string; read: string; low: number; high: number };
+  'person-unreadable': { option: string; read: string };
+  /** `member` is null where it is the reader. */
+  'compare-self': Record<never, never>;
+  'compare-hidden': { member: string | null };
+  'none-to-compare': { member: string | null; cut: CutKey };
   'text-empty': { option: string };
   'text-too-long': { option: string; length: number; limit: number };
   /** A dash takes a weight back, but only of a piece that was named. */
@@ -38,22 +43,53 @@ export interface Problems {
   /** What can't be, whatever the scale says: a part heavier than the whole it came from. */
   'part-above-whole': { part: WeightName; weight: Nanograms; whole: WeightName; of: Nanograms };
   'nothing-left': { trim: Nanograms; of: Nanograms };
-  'weight-zero': { option: WeightName };
+  'weight-zero': { option: WeightName | 'usable' | 'portion' | 'have' };
   /** On the plate and thrown away do not add up to what came off the heat. */
   'parts-off': { scraps: Nanograms; served: Nanograms; cooked: Nanograms; sum: Nanograms };
   'saved-above-trim': { saved: Nanograms; trim: Nanograms };
-  'saved-unreadable': { read: string };
+  'saved-unreadable': { option: string; read: string };
+  /** A piece cut into parts. */
+  'parts-missing': Record<never, never>;
+  'parts-too-many': { count: number; most: number };
+  /** `difference`: above zero where the parts are heavier than `of`; usable and loss as told, null where not. */
+  'parts-sum': {
+    parts: Nanograms;
+    usable: Nanograms | null;
+    loss: Nanograms | null;
+    of: Nanograms;
+    difference: Nanograms;
+  };
+  'cooked-missing': { scraps: Nanograms };
+  'currency-mixed': { name: string | null; currency: Currency; paid: Currency };
+  'credit-above-paid': { credit: Money; paid: Money };
+  'price-missing': Record<never, never>;
+  'portion-missing': { portions: number };
+  'portion-too-large': { portion: Nanograms; most: Nanograms };
   'pan-above-weight': { option: string; weight: Nanograms; pan: Nanograms };
   'pan-weight-missing': { name: string };
   'pan-name-missing': Record<never, never>;
   'pans-none': { read: string };
   'piece-unknown': { read: string };
+  /** Which piece is meant was not told. */
+  'piece-missing': Record<never, never>;
+  /** A manager who changes what is somebody else's gives a reason. */
+  'why-missing': { seq: number };
+  /** A club's settings. `low` and `high` in points of share, or per cent. */
+  'points-unreadable': { option: string; read: string; low: number; high: number };
+  'percent-unreadable': { option: string; read: string; low: number; high: number };
+  'currency-unknown': { option: string; read: string };
+  /** `near`: zones with such a name in theirs, at most three. */
+  'zone-unknown': { option: string; read: string; near: readonly string[] };
+  'month-unreadable': { option: string; read: string };
+  'locale-unknown': { option: string; read: string };
   'no-pieces': Record<never, never>;
   'piece-removed': Record<never, never>;
   'piece-not-yours': { seq: number };
   'no-open-piece': Record<never, never>;
   'already-weighed': { seq: number; option: WeightName; weight: Nanograms };
   /** Presses. */
+  /** Another number of pieces was typed than would be erased. */
+  'erase-unsure': { typed: number; pieces: number };
   'not-yours': Record<never, never>;
   'managers-only': Record<never, never>;
   'question-expired': Record<never, never>;
@@ -96,15 +132,68 @@ export interface Problems {
   'price-two-currencies': { option: string; read: string };
   /** Per stone, per piece. */
   'price-basis': { option: string; read: string; unit: string };
+  /** A shop's label without its weight, without its price, with words that are none of ours, or several in one. */
+  'label-weight': { option: string; read: string };
+  'label-price': { option: string; read: string };
+  'label-words': { option: string; read: string; part: string };
+  'label-several': { option: string; read: string };
+  'labels-missing': Record<never, never>;
+  'label-currencies': { option: string; currency: Currency; other: Currency };
+  /** No cut to shop or to buy for. */
+  'cut-to-buy': { option: string };
+  /** Nobody to feed, and nothing that is there already. */
+  'people-missing': Record<never, never>;
   'day-unreadable': { option: string; read: string };
   /** A day that no calendar has: 30 February. */
   'day-not-there': { option: string; read: string };
   'day-ahead': { option: string; read: string; today: CalendarDay };
   /** Before 1970. */
   'day-too-old': { option: string; read: string };
+  /** A file that was sent: an option that holds none, one that the platform does not have, or does not hand over. */
+  'file-unreadable': { option: string; read: string };
+  'file-gone': Record<never, never>;
+  'file-unreachable': Record<never, never>;
+  /** It, or what it is read by, is not what it was when it was looked at. */
+  'file-changed': Record<never, never>;
+  /** Another file of the same club is being read. */
+  'import-busy': Record<never, never>;
+  'import-expired': Record<never, never>;
+  'export-too-large': { megabytes: number; format: 'csv' | 'json' };
+  /** A file that is no table of pieces. */
+  'csv-empty': Record<never, never>;
+  /** A workbook (a zip) under another name. */
+  'csv-workbook': Record<never, never>;
+  /** Bytes that no text has. */
+  'csv-binary': Record<never, never>;
+  /** A page of the web. */
+  'csv-page': Record<never, never>;
+  /** Letters in two encodings. */
+  'csv-encoding': Record<never, never>;
+  'csv-too-large': { megabytes: number };
+  'csv-too-many-rows': { limit: number };
+  /** One row over the limit, in characters: a quote that never closes, most of the time. */
+  'csv-row-too-large': { line: number; limit: number };
+  'csv-quote-open': { line: number };
+  'csv-no-header': Record<never, never>;
+  /** `near`: what the file calls a column that may be meant. */
+  'csv-column-missing': { column: string; near: string | null };
+  'csv-column-twice': { column: string; first: string; second: string };
+  /** A row that has more cells than the header: an unquoted comma, most of the time. */
+  'csv-row-too-long': { cells: number; columns: number };
+  /** What a spreadsheet left of a long number. */
+  'csv-id-rounded': { option: string; read: string };
+  'csv-id-unreadable': { option: string; read: string; longest: number };
+  'csv-piece-twice': { read: string; line: number };
+  'csv-member-missing': Record<never, never>;
+  'csv-member-unknown': { read: string };
+  'csv-status-unknown': { read: string };
+  'csv-currency-unknown': { read: string };
 }
 
 export type ProblemCode = keyof Problems;
+
+/** Exact amounts hold whole numbers that JSON has no sign for. */
+const plainly = (_name: string, value: unknown) => (typeof value === 'bigint' ? String(value) : value);
 
 /** Something that can't be taken: what was read, what is wrong, what would work. Shown to its author alone. */
 export class MemberError<Code extends ProblemCode = ProblemCode> extends Error {
@@ -112,7 +201,7 @@ export class MemberError<Code extends ProblemCode = ProblemCode> extends Error {
   readonly values: Problems[Code];
 
   constructor(code: Code, values: Problems[Code]) {
-    super(`${code} ${JSON.stringify(values)}`);
+    super(`${code} ${JSON.stringify(values, plainly)}`);
     this.name = 'MemberError';
     this.code = code;
     this.values = values;

@@ -1,56 +1,83 @@
 /** The bot put together: store, commands, desk, pictures and the platform. `npm start` and the wire tests both start it here. */
 import { commands } from '../commands/index.ts';
+import { hasLeft } from '../shared/club/member.ts';
 import type { Store } from '../shared/club/store.ts';
 import { speak } from '../shared/words/index.ts';
 import { openDesk } from './answer/desk.ts';
+import { attachments } from './discord/attachment.ts';
 import { commandCards } from './discord/command-cards.ts';
 import { type Connection, type ConnectOptions, connect } from './discord/gateway.ts';
-import { type Environment, EnvironmentError } from './environment.ts';
+import { settingAtFault } from './discord/setting-at-fault.ts';
+import { type Environment, EnvironmentError, NO_TOKEN } from './environment.ts';
+import { openExchange } from './exchange/open.ts';
 import { type Findings, openFindings } from './findings/open.ts';
+import { metered } from './health/meter.ts';
+import { type Health, openHealth } from './health/open.ts';
 import type { Log } from './log.ts';
 import { openDraw } from './pictures/open.ts';
-import { migrateStore, openStore, sharedFile } from './store/open.ts';
+import { migrateNamed, openNamed } from './store/from-setting.ts';
+import { sharedFile } from './store/open.ts';
 import { startTimer } from './timer.ts';
-
-const NO_TOKEN = `There is no DISCORD_TOKEN, so there is nobody to log in as.
-Make an application with a bot on the platform's developer page, and put its token into .env: cp .env.example .env
-To try everything without an account: npm run -s rehearse`;
-
-/** Nobody is there, or no such address. */
-const UNREACHABLE: readonly string[] = [
-  'ECONNREFUSED',
-  'ENOTFOUND',
-  'EAI_AGAIN',
-  'ETIMEDOUT',
-  'EHOSTUNREACH',
-];
+import { openUpkeep } from './upkeep.ts';
 
 /** What may be other than usual: a clock, a slower store or pen, shorter waits. */
 export interface BotOptions
-  extends Partial<Pick<ConnectOptions, 'draw' | 'now' | 'deferAfterMs' | 'drawWithinMs' | 'closeWithinMs'>> {
+  extends Partial<
+    Pick<
+      ConnectOptions,
+      'draw' | 'now' | 'deferAfterMs' | 'drawWithinMs' | 'closeWithinMs' | 'shard' | 'coolDown'
+    >
+  > {
+  /** Told what happens in place of `HEALTH_PORT`. */
+  health?: Health;
   /** Wraps the store that was opened. */
   wrapStore?: (store: Store) => Store;
   /** Milliseconds between looks for reminders that are due. */
   remindEveryMs?: number;
+  /** Milliseconds until an attached file must be there. */
+  fetchWithinMs?: number;
 }
+
+/** The platform's numbers, and who has left. */
+const isMember = (id: string): boolean => /^\d{15,21}$/.test(id) || hasLeft(id);
 
 export interface Bot extends Connection {
   store: Store;
 }
 
-/** Migrates and opens the store, logs in and answers from then on. Throws where any of that can't be done. */
+/**
+ * Migrates and opens the store, logs in and answers from then on. Throws where any of that can't be done.
+ * Of several processes none migrates (who launches them has), and the first does what is to be done once.
+ */
 export async function startBot(environment: Environment, log: Log, options: BotOptions = {}): Promise<Bot> {
   const { DISCORD_TOKEN: token, DATABASE_URL: database, BACKUP_DIR: backupDir } = environment;
   if (token === undefined) throw new EnvironmentError(NO_TOKEN);
-  const { wrapStore = (store: Store) => store, now = Date.now, remindEveryMs, ...rest } = options;
-  const store = wrapStore(await openMigrated(database, backupDir));
+  const {
+    wrapStore = (store: Store) => store,
+    now = Date.now,
+    remindEveryMs,
+    fetchWithinMs,
+    ...rest
+  } = options;
+  const leads = rest.shard === undefined || rest.shard.id === 0;
+  const health = rest.health ?? (await openHealth(environment, log));
+  const store = await opened(database, rest.shard === undefined ? backupDir : null).then(
+    wrapStore,
+    async (problem) => {
+      await health.close();
+      throw problem;
+    },
+  );
   log.info({ database }, 'store open');
   const findings = openFindings(store, sharedFile(database));
-  const desk = openDesk({ store, findings, commands, log });
+  const attachment = attachments({ apiUrl: environment.DISCORD_API_URL, withinMs: fetchWithinMs });
+  const exchange = openExchange({ attachment, isMember });
+  const desk = openDesk({ store, findings, exchange, commands, log });
   try {
     const connection = await connect({
-      draw: openDraw(environment, log),
       ...rest,
+      draw: metered(rest.draw ?? openDraw(environment, log), health.meter),
+      meter: health.meter,
       token,
       apiUrl: environment.DISCORD_API_URL,
       guild: environment.DISCORD_GUILD_ID,
@@ -63,47 +90,46 @@ export async function startBot(environment: Environment, log: Log, options: BotO
       posted: (card) => store.club(card.club).keepPosted(card),
       postedAt: (club, piece) => store.club(club).posted(piece),
     });
-    const timer = startTimer({
-      store,
-      desk,
-      tell: connection.tell,
-      now,
-      log,
-      ...(remindEveryMs === undefined ? {} : { everyMs: remindEveryMs }),
-    });
-    return { ...connection, store, close: closing(connection, store, findings, timer) };
+    const timer = !leads
+      ? async () => {}
+      : startTimer({
+          store,
+          desk,
+          tell: connection.tell,
+          upkeep: openUpkeep({ store, database, backupDir, isIn: connection.isIn, log }),
+          now,
+          log,
+          ...(remindEveryMs === undefined ? {} : { everyMs: remindEveryMs }),
+        });
+    health.watch({ ...connection, store });
+    return { ...connection, store, close: closing(connection, store, findings, health, timer) };
   } catch (problem) {
+    await health.close();
     await findings.close();
     await store.close();
-    throw settingOf(problem, environment);
+    throw settingAtFault(problem, environment);
   }
 }
 
-/** What of a failed login is a setting's fault, as the one line that names it; anything else as it is. */
-function settingOf(problem: unknown, { DISCORD_API_URL: url }: Environment): unknown {
-  const code = problem instanceof Error && 'code' in problem ? String(problem.code) : '';
-  if (code === 'TokenInvalid')
-    return new EnvironmentError('DISCORD_TOKEN: the platform does not know it.', { cause: problem });
-  if (!UNREACHABLE.includes(code)) return problem;
-  return new EnvironmentError(`DISCORD_API_URL: ${url} can't be reached: ${code}`, { cause: problem });
-}
-
-async function openMigrated(database: string, backupDir: string): Promise<Store> {
-  try {
-    await migrateStore(database, { backupDir });
-    return await openStore(database);
-  } catch (problem) {
-    const why = problem instanceof Error ? problem.message : String(problem);
-    throw new EnvironmentError(`DATABASE_URL: ${database} can't be used: ${why}`, { cause: problem });
-  }
+/** @param backupDir where a copy goes before it is migrated; null where that is another process's to do */
+async function opened(database: string, backupDir: string | null): Promise<Store> {
+  if (backupDir !== null) await migrateNamed(database, backupDir);
+  return openNamed(database);
 }
 
 /** Once the last answer is on its way nobody asks the store any more. */
 const closing =
-  (connection: Connection, store: Store, findings: Findings, stopTimer: () => void) =>
+  (
+    connection: Connection,
+    store: Store,
+    findings: Findings,
+    health: Health,
+    stopTimer: () => Promise<void>,
+  ) =>
   async (): Promise<void> => {
-    stopTimer();
-    await connection.close();
+    // A backup on its way is finished too.
+    await Promise.all([stopTimer(), connection.close()]);
+    await health.close();
     await findings.close();
     await store.close();
   };

@@ -1,17 +1,17 @@
-/** `npm start`: the bot on the platform. */
-import { startBot } from './bot.ts';
+/** `npm start`: the bot on the platform, in this process or, where `SHARDS` says so, in several. */
 import { EnvironmentError, readEnvironment } from './environment.ts';
 import { openLog } from './log.ts';
+import { untilStopped } from './stop.ts';
 
 async function start(): Promise<void> {
   const environment = readEnvironment();
   const log = openLog(environment.LOG_LEVEL);
-  const bot = await startBot(environment, log);
-  const stop = async (signal: string): Promise<void> => {
-    log.info({ signal }, 'stopping: finishing what is on its way');
-    await bot.close();
-  };
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop(signal));
+  await untilStopped(log, async () => {
+    // Each needs less than both: who launches draws no pictures.
+    if (environment.SHARDS !== undefined)
+      return (await import('./shards/launch.ts')).launch(environment, log);
+    return (await import('./bot.ts')).startBot(environment, log);
+  });
 }
 
 start().catch((problem: unknown) => {

@@ -93,6 +93,8 @@ describe('the three layers', () => {
     [/^discord\.js$|^@discordjs\//, 'src/discord/'],
     [/^better-sqlite3$|^drizzle-orm/, 'src/store/'],
     [/^@napi-rs\/canvas$|^chart\.js/, 'src/pictures/'],
+    [/^csv-(?:parse|stringify)/, 'src/exchange/'],
+    [/^prom-client$/, 'src/health/'],
   ])('%s is known to %s alone', (engine, folder) => {
     const others = IMPORTS.filter(({ file, from }) => engine.test(from) && !file.startsWith(folder));
     expect(shown(others.filter(({ file }) => !file.startsWith('src/scripts/')))).toEqual([]);
@@ -122,6 +124,7 @@ describe('inside shared/', () => {
     'club',
     'findings',
     'words',
+    'csv',
     'pictures',
     'chat',
     'replies',

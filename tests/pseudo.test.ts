@@ -8,11 +8,21 @@ import { rehearse } from './rehearsing.ts';
 /** Units and currencies are part of a figure; so is the name of a month, which is the locale's. */
 const FIGURES = /\b(?:lb|oz|kg|g|in all|USD|EUR|Jul)\b/g;
 /** What the script's members typed themselves. */
-const OWN = /Corner store/g;
+const OWN = /Corner store|fat|kidneys/g;
 
 /** Member-readable texts, each with where it stands. */
 function textsOf(reply: Reply, where = ''): [string, string][] {
-  const { answer, lines = [], table = [], small = [], actions = [], picture, privately, welcome } = reply;
+  const {
+    answer,
+    lines = [],
+    table = [],
+    small = [],
+    actions = [],
+    picture,
+    privately,
+    tell,
+    welcome,
+  } = reply;
   return [
     [`${where}answer`, answer],
     ...lines.map((text): [string, string] => [`${where}line`, text]),
@@ -32,6 +42,7 @@ function textsOf(reply: Reply, where = ''): [string, string][] {
       ? []
       : pictureTexts(picture.config).map((text): [string, string] => ['picture', text])),
     ...(privately === undefined ? [] : textsOf(privately, 'privately: ')),
+    ...(tell === undefined ? [] : textsOf(tell.reply, 'told: ')),
     ...(welcome === undefined ? [] : textsOf(welcome, 'welcome: ')),
   ];
 }
@@ -122,6 +133,12 @@ press Jul 4
 @bo /weigh piece:1 cooked:8 lb
 @bo /weigh cut:packer bought:12 lb trim:2 lb grade:select
 @bo /weigh cooked:6 lb served:5 lb
+/piece parts
+/piece parts piece:1 portion:6 oz
+/piece parts bought:12 lb price:6.65/lb parts:fat 3 lb, kidneys 1 lb @6.10 usable:7 lb cooked:6 lb scraps:1 lb portion:5 oz portions:40 again:7.15/lb
+/piece parts bought:12 lb parts:fat 3 lb, kidneys 1 lb loss:1 lb pieces:2 portion:5 oz
+/piece parts bought:12 lb parts:fat 3 lb usable:10 lb
+press Fix it
 /average
 /average cut:packer
 /average cut:packer measure:cooking
@@ -130,6 +147,55 @@ press Jul 4
 /average measure:plate
 /average measure:lovely
 press Fix it
+/mine season
+press Show the club
+/mine season season:last
+@ines /weigh cut:spares bought:4 lb trim:0.4 lb cooked:3 lb served:2.6 lb
+@ines /weigh cut:spares bought:4 lb trim:0.44 lb cooked:3 lb served:2.5 lb
+@ines /weigh cut:spares bought:4 lb trim:0.42 lb cooked:3 lb served:2.55 lb
+@bo /weigh cut:spares bought:4 lb trim:0.7 lb cooked:3 lb served:2.2 lb
+@bo /weigh cut:spares bought:4 lb trim:0.74 lb cooked:3 lb served:2.1 lb
+@bo /weigh cut:spares bought:4 lb trim:0.68 lb cooked:3 lb served:2.25 lb
+@mara /weigh cut:spares bought:4 lb trim:0.5 lb cooked:3 lb served:2.4 lb
+@mara /weigh cut:spares bought:4 lb trim:0.55 lb
+@mara /weigh cut:spares bought:4 lb trim:0.52 lb
+@tom /weigh cut:spares bought:4 lb trim:0.3 lb cooked:3 lb served:2.7 lb
+/board cut:spares
+press Where am I?
+/board cut:spares ranking:trim season:year
+/board cut:spares
+select Another ranking, for you alone: Most pieces
+/board cut:turkey
+/board ranking:most
+@tom /board ranking:most
+press Where am I?
+/board ranking:lovely
+press Fix it
+@bo /compare cut:spares
+@tom /compare
+@bo /compare cut:Boston butt
+/compare member:@bo cut:spares
+@bo press Yes, show both
+/compare member:@tom cut:spares
+@tom press No thanks
+/shop cut:spares one:3.5 lb @ 3.49 two:3.6 lb @ 3.29
+press Show the club
+@bo /shop cut:packer one:14.2 lb @ 5.49 choice two:14 lb @ 5.59 prime three:8 lb @ 8.99 choice flat four:13 lb for 66 select
+@bo press Bought it
+/shop cut:packer one:14.2 lb @ 5.49 choice style:thin
+/shop cut:packer one:14 lb @ 5.49 choice two:13 lb @ 5.49 choice
+/shop cut:packer card:yes
+/shop cut:packer
+/shop one:14 lb @ 5.49
+/shop cut:packer one:14 lb
+/shop cut:packer one:14 lb 5.49
+press $5.49 in all
+/feed people:40 children:6 cut:packer second:Boston butt portion:sandwiches
+/feed people:12 cut:spares
+/feed have:3 lb people:12 cut:spares portion:5 oz
+/feed cut:packer
+/compare member:@nobody
+/compare member:some body
 /mine units
 /mine units units:kg
 /mine units units:stone
@@ -149,16 +215,50 @@ press Fix it
 /help topic:figures
 /help topic:safety
 /help topic:privacy
+/help topic:managers
 /help topic:lovely
 press Fix it
+@ines! /club show
+@ines! /club set
+@ines! /club set margin:2.5 scale-error:3 grades:Canada season:April
+@ines! /club set margin:much
+@ines! press Fix it
+@ines! /club waiting
+@ines! /club aside piece:1 why:weighed in its tray
+@ines! /club aside
+@ines! select Look at one: 1
+@ines! press Take back in
+@ines! press Set aside
+@ines! submit why: weighed in its tray
+/piece list
+/piece show piece:1
+@bo /club show
+@tom /mine hide
+@tom press Hide me
+@tom /mine erase
+@tom press Erase here
+@tom submit sure: 999
+@tom press Fix it
+@tom /mine erase where:everywhere sure:1
+@tom /mine leave
+@mara /mine leave
+@mara press Leave
+/average cut:spares by:member
+@ines! /club erase member:@bo
+@ines! press Erase them
+@ines! /club erase
+@ines! press Erase the club
+@ines! complete /club set currency:
+@ines! complete /club set season:
+@ines! complete /club set zone:
 complete /weigh cut:
 complete /weigh cut:packer grade:
 complete /weigh cut:packer style:`;
 
 /** Labels of this language stand in brackets, which a press must name as well. */
 const inBrackets = (line: string): string =>
-  line.replace(/^(press|select) (.*)$/, (_, verb, rest) =>
-    verb === 'press' ? `press ⟦${rest}` : `select ⟦${rest.replace(': ', ': ⟦')}`,
+  line.replace(/^((?:@\S+ )?)(press|select) (.*)$/, (_, who, verb, rest) =>
+    verb === 'press' ? `${who}press ⟦${rest}` : `${who}select ⟦${rest.replace(': ', ': ⟦')}`,
   );
 
 describe('in a pseudo-language', () => {

@@ -16,12 +16,15 @@ export interface Said {
   figures: Figures;
   welcome?: string;
   privately?: { text: string; figures: Figures; actions?: readonly string[] };
+  /** What somebody else is told. */
+  told?: { to: string; text: string };
   actions?: readonly string[];
   ask?: { option: string | null; readings: readonly string[] };
   error?: { code: string; text: string };
   form?: { title: string; inputs: readonly { name: string; label: string; value: string }[] };
   choices?: readonly { label: string; value: string }[];
   picture?: { alt: string };
+  files?: readonly { name: string; bytes: number }[];
 }
 
 export interface Rehearsing {

@@ -6,6 +6,7 @@ import type { Piece, PieceChange } from '../../shared/club/piece.ts';
 import { MemberError } from '../../shared/errors.ts';
 import { gatherWaiting, type WaitingPiece } from '../../shared/findings/waiting.ts';
 import { managedPiece } from '../../shared/replies/managed.ts';
+import { headline } from '../../shared/replies/piece-line.ts';
 import type { Speech } from '../../shared/words/index.ts';
 import { MEASURES } from '../../shared/yield/measure.ts';
 
@@ -83,6 +84,27 @@ export const standBy = (context: Context, piece: Piece): Promise<Reply> => {
           : say.club.countedAlready({ seq }),
     told: (changed, { club }) => ({
       answer: club.told.right({ ...changed, manager: member.id }),
+      figures: { piece: changed.seq },
+    }),
+  });
+};
+
+/** What a line tells of a piece, as its member could have told it. `change` throws where it can't be taken. */
+export const mend = (
+  context: Context,
+  piece: Piece,
+  why: string,
+  change: (piece: Piece) => PieceChange,
+): Promise<Reply> => {
+  const { member, say } = context;
+  return does(context, piece, {
+    why,
+    change,
+    done: ({ seq }) => say.club.isMended({ seq }),
+    told: (changed, words) => ({
+      answer: words.club.told.mended({ ...changed, manager: member.id, why }),
+      lines: [headline(changed, words)],
+      small: [words.club.told.mend(changed)],
       figures: { piece: changed.seq },
     }),
   });

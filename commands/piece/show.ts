@@ -1,13 +1,10 @@
 /** `/piece show`: one piece, and its place in the club. */
-import { type Command, command } from '../../shared/chat/command.ts';
-import { wholeGroup } from '../../shared/club/group.ts';
+import { type Command, type Context, command } from '../../shared/chat/command.ts';
 import { isInjected, type Piece } from '../../shared/club/piece.ts';
-import { placeOf } from '../../shared/club/place.ts';
-import { type Sifted, sift } from '../../shared/club/sift.ts';
-import type { ClubStore } from '../../shared/club/store.ts';
+import type { FoundStanding } from '../../shared/findings/standing.ts';
 import { measureReached } from '../../shared/replies/piece-line.ts';
 import { standing } from '../../shared/replies/standing.ts';
-import { type Measure, setsInjectedApart } from '../../shared/yield/measure.ts';
+import type { Measure } from '../../shared/yield/measure.ts';
 import { piece } from '../options.ts';
 import { pieceMeant } from './own.ts';
 
@@ -19,32 +16,20 @@ export const pieceShow: Command = command({
   run: async (context, given) => {
     const { store, club, say } = context;
     const shown = await pieceMeant(context, given.piece);
-    const { measure, sifted } = await comparison(store, shown);
-    const { counted, waiting } = sifted;
-    return standing(
-      {
-        piece: shown,
-        measure,
-        columns: counted,
-        club: wholeGroup(sifted, measure, shown.cut),
-        waiting: waiting.seq.includes(shown.seq),
-        place: placeOf(counted, shown.seq, false),
-        inGrade: shown.grade === null ? null : placeOf(counted, shown.seq, true),
-        corrections: await store.corrections(shown.id),
-        zone: club.zone,
-      },
-      say,
-    );
+    const found = await comparison(context, shown);
+    const corrections = await store.corrections(shown.id);
+    return standing({ piece: shown, ...found, corrections, zone: club.zone }, say);
   },
 });
 
-/** The last measure that it has come to and others have too; what came off where there is none. */
-async function comparison(store: ClubStore, piece: Piece): Promise<{ measure: Measure; sifted: Sifted }> {
-  const reached = measureReached(piece);
-  const sifted = sift(
-    await store.columns(piece.cut, reached, isInjected(piece) && setsInjectedApart(reached)),
-  );
-  return sifted.counted.count > 1 || reached === 'trim'
-    ? { measure: reached, sifted }
-    : { measure: 'trim', sifted: sift(await store.columns(piece.cut, 'trim')) };
+/** By the last measure that it has come to and others have too; by what came off where there is none. */
+async function comparison({ find }: Context, shown: Piece): Promise<FoundStanding & { measure: Measure }> {
+  const by = async (measure: Measure) => {
+    const { cut, seq } = shown;
+    const found = await find('standing', { cut, measure, seq, injected: isInjected(shown) });
+    return { ...found, measure };
+  };
+  const reached = measureReached(shown);
+  const found = await by(reached);
+  return found.club.pieces > 1 || reached === 'trim' ? found : by('trim');
 }

@@ -27,10 +27,10 @@ export async function card(
   );
 }
 
-/** Whether a piece is unusual for what it has come to, and nobody stands by it yet. */
+/** Whether a piece is unusual for what it has come to, and nobody stands by it yet. One that was set aside is out anyway. */
 export function isWaiting(piece: Piece, { usual }: Beside): boolean {
   const loss = lossOf(measureReached(piece), piece);
-  if (loss === null || piece.confirmedAt !== null) return false;
+  if (loss === null || piece.confirmedAt !== null || piece.setAsideAt !== null) return false;
   return isUnusual(usual, loss.base / piece.pieces, loss.loss / piece.pieces);
 }
 

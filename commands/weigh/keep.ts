@@ -76,7 +76,7 @@ const draftOf = ({ id, member, typed, now }: Context): Draft => ({
 });
 
 /** What becomes new in a piece as it stands; runs inside the store's transaction, so nothing is half-written. */
-function changeOf(context: Context, given: WeighGiven, piece: Piece): PieceChange {
+export function changeOf(context: Context, given: WeighGiven, piece: Piece): PieceChange {
   const { replaces, typed, confirmed } = context;
   const cut = given.cut ?? piece.cut;
   const gone = takenBack(context, given, piece);

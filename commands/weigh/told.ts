@@ -48,7 +48,7 @@ export const estimated = (typed: Typed): boolean =>
   WEIGHT_NAMES.some((name) => isEstimate(typed[name] ?? ''));
 
 /** Texts of options that are about the line, not about the piece. */
-const NOT_KEPT = new Set(['piece', 'quiet']);
+const NOT_KEPT = new Set(['piece', 'quiet', 'why']);
 const NOTHING_BY_ITSELF = new Set([...NOT_KEPT, 'pan', 'pans']);
 
 /** Whether there is nothing in a line that could be kept. */

@@ -1,12 +1,13 @@
 /** A command in no platform's terms: what it is called, what it reads, who sees its answer, what it does. */
 import type { Club } from '../club/club.ts';
 import type { Member } from '../club/member.ts';
-import type { ClubStore } from '../club/store.ts';
+import type { ClubStore, MemberStore } from '../club/store.ts';
 import type { Doubt } from '../errors.ts';
 import type { Find } from '../findings/index.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import type { Nanograms } from '../measure/units.ts';
 import type { Speech } from '../words/index.ts';
+import type { Exchange } from './exchange.ts';
 import type { Given, Options } from './option.ts';
 import type { Doubtful, Form, Presser, Reply } from './reply.ts';
 import type { Audience } from './request.ts';
@@ -16,6 +17,10 @@ export interface Context {
   /** The interaction that this comes of: what is kept under it is kept once. */
   id: string;
   store: ClubStore;
+  /** What the member left in all clubs. */
+  self: MemberStore;
+  /** Tables of pieces, in and out. */
+  exchange: Exchange;
   /** What the club's pieces say. */
   find: Find;
   club: Club;

@@ -37,7 +37,7 @@ export interface Suggestion {
 }
 
 export interface Option<Value> {
-  kind: 'text' | 'yes-no' | 'member';
+  kind: 'text' | 'yes-no' | 'member' | 'file';
   /** Whether its text may name units, which then hold for the bare numbers of the whole line. */
   tellsUnits?: true;
   /** @throws MemberError or Ask, nothing else. */

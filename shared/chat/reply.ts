@@ -1,4 +1,6 @@
 /** A reply in no platform's terms: what is said, shown and offered. */
+
+import type { Place } from '../club/store.ts';
 import type { Ask, MemberError } from '../errors.ts';
 import type { Picture } from '../pictures/picture.ts';
 
@@ -22,6 +24,8 @@ export interface Reply {
   picture?: Picture;
   /** Small print, last. */
   small?: readonly string[];
+  /** Files to take away, under it. */
+  files?: readonly ReplyFile[];
   actions?: readonly Action[];
   figures: Figures;
   /** A second reply that its reader alone sees. */
@@ -34,10 +38,26 @@ export interface Reply {
   piece?: string;
   /** Another piece that this changed: its card is shown anew where it was posted. */
   alsoChanged?: string;
+  /** Cards whose pieces are gone, and what is shown in their place. */
+  covers?: Covers;
   /** The options by which its command reaches the same piece again. */
   again?: Readonly<Record<string, string>>;
   /** What is still open after the piece was kept: an extra that could not be taken as typed. */
   doubts?: readonly Doubtful[];
+}
+
+/** A file that goes with a reply. */
+export interface ReplyFile {
+  /** With its ending: letters, digits, dots and hyphens. */
+  name: string;
+  /** Text goes out as UTF-8. */
+  content: string | Uint8Array;
+}
+
+/** Cards in channels, the newest first, and the text that takes their place. */
+export interface Covers {
+  cards: readonly Place[];
+  reply: Reply;
 }
 
 /** What one member is told outside of any answer. */

@@ -1,5 +1,6 @@
 /** Choosing among the rows of a club's columns. */
 import type { Rows } from '../statistics/rows.ts';
+import type { Averaged } from '../yield/measure.ts';
 import type { Columns, Factor } from './store.ts';
 
 /** The columns as a statistical method takes them. */
@@ -9,6 +10,19 @@ export const rowsOf = ({ count, base, loss, member }: Columns): Rows => ({
   loss,
   member: member.codes,
 });
+
+/** What got to the plate of each row of `cost`, in kilos. */
+export const servedKilos = ({ base, loss }: Columns): Float64Array =>
+  base.map((weight, row) => (weight - (loss[row] ?? Number.NaN)) / 1000);
+
+/**
+ * The columns as a statistical method takes them. Of a cost, kilos on the plate are the base and money the loss, so that
+ * a share is money a kilo.
+ */
+export const rowsFor = (columns: Columns, measure: Averaged): Rows =>
+  measure === 'cost'
+    ? { ...rowsOf(columns), base: servedKilos(columns), loss: columns.spent }
+    : rowsOf(columns);
 
 /** The places of the rows that a test holds for, in posting order. */
 export function placesWhere({ count }: Columns, holds: (row: number) => boolean): number[] {

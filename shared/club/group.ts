@@ -1,12 +1,15 @@
 /** The figures of a group of pieces: by cut, by grade, or all of a cut. */
 import { type Averages, averages } from '../statistics/averages.ts';
 import { rowsAt } from '../statistics/rows.ts';
-import type { Measure } from '../yield/measure.ts';
-import { placesBy, rowsOf } from './columns.ts';
+import type { Averaged } from '../yield/measure.ts';
+import { placesBy, rowsFor } from './columns.ts';
 import type { Sifted } from './sift.ts';
 import type { Columns, Factor } from './store.ts';
 
-/** A group's averages under the names that `figures` has, for a loss or, where the measure is a yield, the yield. */
+/**
+ * A group's averages under the names that `figures` has, for a loss or, where the measure is a yield, the yield. Where it
+ * is `cost`, the shares are money a kilo on the plate, in the club's currency.
+ */
 export interface GroupFigures extends Averages {
   /** The key of the cut or grade; null for pieces that were not told one. */
   key: string | null;
@@ -23,15 +26,16 @@ export const FEWEST_FOR_HALF = 4;
 export const isThin = ({ pieces, members }: { pieces: number; members: number }): boolean =>
   pieces < 5 || members < 3;
 
-/** What a member reads as a share: trim as what came off, every other measure as what was kept. */
-export const shareShown = (measure: Measure, loss: number): number => (measure === 'trim' ? loss : 1 - loss);
+/** What a member reads as a share: trim as what came off, every other measure as what was kept; a cost as it is. */
+export const shareShown = (measure: Averaged, loss: number): number =>
+  measure === 'trim' || measure === 'cost' ? loss : 1 - loss;
 
 /** All rows as one group. */
-export function wholeGroup(sifted: Sifted, measure: Measure, key: string | null): GroupFigures {
+export function wholeGroup(sifted: Sifted, measure: Averaged, key: string | null): GroupFigures {
   const { waiting, untouched, gained } = sifted;
   return {
     key,
-    ...shown(measure, averages(rowsOf(sifted.counted))),
+    ...shown(measure, averages(rowsFor(sifted.counted, measure))),
     waiting: waiting.count,
     untouched: untouched.count,
     gained: gained.count,
@@ -44,7 +48,7 @@ export function wholeGroup(sifted: Sifted, measure: Measure, key: string | null)
  */
 export function groupsBy(
   sifted: Sifted,
-  measure: Measure,
+  measure: Averaged,
   factorOf: (columns: Columns) => Factor,
 ): GroupFigures[] {
   const placesOf = (columns: Columns) => placesBy(columns, factorOf(columns));
@@ -53,7 +57,7 @@ export function groupsBy(
   const keys = new Set(
     [counted, waiting, untouched, gained].flatMap((places) => [...(places?.keys() ?? [])]),
   );
-  const rows = rowsOf(sifted.counted);
+  const rows = rowsFor(sifted.counted, measure);
   return [...keys]
     .map((key) => ({
       key,
@@ -67,8 +71,8 @@ export function groupsBy(
     );
 }
 
-function shown(measure: Measure, found: Averages): Averages {
-  if (measure === 'trim') return found;
+function shown(measure: Averaged, found: Averages): Averages {
+  if (measure === 'trim' || measure === 'cost') return found;
   const kept = (loss: number | null) => (loss === null ? null : shareShown(measure, loss));
   return {
     ...found,

@@ -1,17 +1,22 @@
 /** The single shares behind a group's figures, for who draws them: one a piece. */
-import type { Measure } from '../yield/measure.ts';
-import { placesBy } from './columns.ts';
+import type { Averaged } from '../yield/measure.ts';
+import { placesBy, rowsFor } from './columns.ts';
 import { shareShown } from './group.ts';
 import type { Columns, Factor } from './store.ts';
 
-/** One entry a piece, in posting order: fractions, as a member reads them: what came off, or what was kept. */
-export const sharesOf = (columns: Columns, measure: Measure): Float64Array =>
-  columns.loss.map((loss, row) => shareShown(measure, loss / (columns.base[row] ?? 1)));
+/**
+ * One entry a piece, in posting order: fractions, as a member reads them: what came off, or what was kept; of a cost,
+ * money a kilo on the plate.
+ */
+export function sharesOf(columns: Columns, measure: Averaged): Float64Array {
+  const { base, loss } = rowsFor(columns, measure);
+  return Float64Array.from(base, (weight, row) => shareShown(measure, (loss[row] ?? 0) / weight));
+}
 
 /** The shares of each value of a factor; those without a value under null. */
 export function sharesBy(
   columns: Columns,
-  measure: Measure,
+  measure: Averaged,
   factor: Factor,
 ): ReadonlyMap<string | null, Float64Array> {
   const shares = sharesOf(columns, measure);

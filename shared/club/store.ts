@@ -217,7 +217,7 @@ export interface ClubStore {
    * The rows of `cost` are those of `plate`, and all that are not on the plate yet.
    */
   columns(cut: CutKey | null, measure: Averaged, injected?: boolean): Promise<Columns>;
-  /** The cuts that were ever weighed here, those that were written to most often first. */
+  /** The cuts that pieces are of, most pieces first. */
   cuts(): Promise<CutKey[]>;
   /** Rises with each write to a cut, at least once a piece; over all cuts, for null. */
   version(cut: CutKey | null): Promise<number>;

@@ -1,14 +1,16 @@
 /** The club's averages: of all cuts by cut, or of one cut apart by one thing. */
 import { columnsAt, placesBy } from '../club/columns.ts';
+import { countUncosted, type UncostedCounts } from '../club/costs.ts';
 import { type GroupFigures, groupsBy, wholeGroup } from '../club/group.ts';
 import { type FactorName, type Filter, narrowed } from '../club/narrow.ts';
 import { sharesBy } from '../club/shares.ts';
-import { type Sifted, sift, siftedBy } from '../club/sift.ts';
+import { type Sifted, siftedBy } from '../club/sift.ts';
 import { bandsOf, bandWidth } from '../club/size-band.ts';
 import type { Columns, Factor } from '../club/store.ts';
 import type { Units } from '../measure/units.ts';
 import { MOST_MARKS, thin } from '../statistics/thin.ts';
-import type { About, Looked } from './finding.ts';
+import type { Looked } from './finding.ts';
+import { type AboutAny, siftedAll } from './sifted.ts';
 
 /** What groups can be told apart by: a factor, or bands of weight. */
 export const APART_BY = [
@@ -24,7 +26,7 @@ export const APART_BY = [
 ] as const satisfies readonly (FactorName | 'size')[];
 export type ApartBy = (typeof APART_BY)[number];
 
-export interface AskedAverages extends About {
+export interface AskedAverages extends AboutAny {
   by: ApartBy;
   filter: Filter;
   /** Of the bands of weight. */
@@ -36,17 +38,23 @@ export interface AskedAverages extends About {
 /** A group with some of its pieces. */
 export interface FoundGroup {
   figures: GroupFigures;
-  /** At most 400, evenly chosen, ascending; fractions, as a member reads them. */
+  /** At most 400, evenly chosen, ascending; fractions, as a member reads them, or money a kilo on the plate. */
   shares: readonly number[];
   /** The asker's own among them, all of them up to as many. */
   mine: readonly number[];
 }
 
+/** All of a cut, or what a filter leaves of it. */
+export interface FoundWhole extends FoundGroup {
+  /** Pieces that have no cost to compare; null where shares are averaged. */
+  uncosted: UncostedCounts | null;
+}
+
 export interface FoundAverages {
   /** What the filter leaves. */
-  whole: FoundGroup;
+  whole: FoundWhole;
   /** The whole cut, where a filter leaves less of it. */
-  unfiltered: FoundGroup | null;
+  unfiltered: FoundWhole | null;
   /** The asker's own pieces. */
   mine: GroupFigures | null;
   injected: GroupFigures | null;
@@ -56,24 +64,25 @@ export interface FoundAverages {
   groups: readonly FoundGroup[];
 }
 
-export function findAverages({ plain, injected }: Looked, asked: AskedAverages): FoundAverages {
+export function findAverages(looked: Looked, asked: AskedAverages): FoundAverages {
   const { measure, cut, filter, mine } = asked;
   const look = (columns: Columns) => narrowed(columns, filter);
   const own = (columns: Columns) =>
     mine === null ? columnsAt(columns, []) : narrowed(columns, { member: mine });
-  const all = sift(plain);
+  const { all, apart, uncosted } = siftedAll(looked, asked);
   const some = siftedBy(all, look);
-  const apart = injected === null ? null : siftedBy(sift(injected), look);
-  const alone = (sifted: Sifted): FoundGroup => ({
+  const injected = apart && siftedBy(apart, look);
+  const alone = (sifted: Sifted, narrow?: typeof look): FoundWhole => ({
     figures: wholeGroup(sifted, measure, cut),
     shares: drawn(sharesBy(sifted.counted, measure, NO_FACTOR).get(null)),
     mine: drawn(sharesBy(own(sifted.counted), measure, NO_FACTOR).get(null)),
+    uncosted: uncosted && countUncosted(uncosted, narrow),
   });
   return {
-    whole: alone(some),
+    whole: alone(some, look),
     unfiltered: Object.keys(filter).length > 0 ? alone(all) : null,
     mine: mine === null ? null : wholeGroup(siftedBy(some, own), measure, cut),
-    injected: apart === null || apart.counted.count === 0 ? null : wholeGroup(apart, measure, cut),
+    injected: injected === null || injected.counted.count === 0 ? null : wholeGroup(injected, measure, cut),
     most: mostPieces(some.counted),
     groups: groupsApart(some, own, asked),
   };

@@ -1,17 +1,20 @@
-/** Who loses least: the members of a cut by their level, drawn towards the club. */
-import { columnsAt, placesBy } from '../club/columns.ts';
+/** Who loses least, or pays least: the members of a cut by their level, drawn towards the club. */
+import { columnsAt, placesBy, placesWhere, rowsFor } from '../club/columns.ts';
+import { countUncosted, type UncostedCounts } from '../club/costs.ts';
 import { shareShown } from '../club/group.ts';
 import { type Filter, narrowed } from '../club/narrow.ts';
-import { type Sifted, sift, siftedBy } from '../club/sift.ts';
+import { type Sifted, siftedBy } from '../club/sift.ts';
 import type { Columns } from '../club/store.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import { leaderboard } from '../statistics/leaderboard.ts';
+import { costAt, shareAt } from '../statistics/share-model.ts';
 import type { CutKey } from '../trade/keys.ts';
-import type { About, Looked } from './finding.ts';
+import type { Looked } from './finding.ts';
 import { asRead, type MemberModel, type Missing, memberModel } from './member-model.ts';
+import { type AboutAny, siftedAll } from './sifted.ts';
 
 /** Without a cut, the one with the most pieces that count. */
-export interface AskedBoard extends About {
+export interface AskedBoard extends AboutAny {
   /** From one day to another, both included; null: no bound. */
   since: CalendarDay | null;
   until: CalendarDay | null;
@@ -26,7 +29,10 @@ export interface BoardMember {
   place: number;
   member: string;
   pieces: number;
-  /** Of a typical piece, drawn towards the club; as a member reads it. The ends of where it likely lies. */
+  /**
+   * Of a typical piece, drawn towards the club; as a member reads it, or money a kilo on the plate. The ends of where it
+   * likely lies.
+   */
   share: number;
   low: number;
   high: number;
@@ -46,9 +52,13 @@ export interface FoundBoard {
   waiting: number;
   approximate: number;
   injected: number;
+  /** Those that have no cost to compare; null where shares are ranked. */
+  uncosted: UncostedCounts | null;
+  /** Those that cost nothing, or for which what was saved is worth more than what was paid. */
+  free: number;
   /** Members with pieces who are not shown. */
   hidden: number;
-  /** The least and the greatest share among the pieces; null without any. */
+  /** The least and the greatest share or cost among the pieces; null without any. */
   posted: { low: number; high: number } | null;
   /** Why nobody is ranked; null where the members are. */
   missing: Missing | null;
@@ -58,36 +68,57 @@ export interface FoundBoard {
   all: number;
   /** The asker's own row. */
   mine: BoardMember | null;
-  /** Variances on the logit scale, between members and of single pieces; null without a model. */
+  /** Variances on the logit scale, or that of the logarithms of costs, between members and of single pieces; null without a model. */
   between: number | null;
   within: number | null;
 }
 
 const MOST_ROWS = 100;
 
-export function findBoard({ plain, injected }: Looked, asked: AskedBoard): FoundBoard {
+export function findBoard(looked: Looked, asked: AskedBoard): FoundBoard {
   const span: Filter = {
     ...(asked.since === null ? {} : { since: asked.since }),
     ...(asked.until === null ? {} : { until: asked.until }),
   };
   const inTime = (columns: Columns) => narrowed(columns, span);
-  const all = siftedBy(sift(plain), inTime);
+  const { all: every, apart, uncosted } = siftedAll(looked, asked);
+  const all = siftedBy(every, inTime);
   const cut = asked.cut ?? mostCounted(all);
   const ofCut = (columns: Columns) => (cut === null ? columnsAt(columns, []) : narrowed(columns, { cut }));
-  const { counted, waiting } = siftedBy(all, ofCut);
-  const model = memberModel(counted);
-  const apart = injected === null ? 0 : ofCut(inTime(injected)).count;
+  const { counted: before, waiting } = siftedBy(all, ofCut);
+  const counted = asked.measure === 'cost' ? paidFor(before) : before;
+  const model = memberModel(counted, asked.measure);
   return {
     cut,
     pieces: model.rows.count,
     members: model.members.length,
     waiting: waiting.count,
     approximate: counted.count - model.rows.count,
-    injected: apart,
+    injected: injectedCount(looked, apart, asked, (columns) => ofCut(inTime(columns))),
+    uncosted: uncosted && countUncosted(uncosted, (columns) => ofCut(inTime(columns))),
+    free: before.count - counted.count,
     posted: postedRange(model.rows, asked),
     missing: model.missing,
     ...ranked(model, asked),
   };
+}
+
+/** A cost has a logarithm only above nothing. */
+const paidFor = (columns: Columns): Columns =>
+  columnsAt(
+    columns,
+    placesWhere(columns, (row) => (columns.spent[row] ?? 0) > 0),
+  );
+
+/** How many took up brine: of costs, those that have one. */
+function injectedCount(
+  { injected }: Looked,
+  apart: Sifted | null,
+  { measure }: AskedBoard,
+  look: (columns: Columns) => Columns,
+): number {
+  if (injected === null || apart === null) return 0;
+  return look(measure === 'cost' ? apart.counted : injected).count;
 }
 
 /** The cut with the most counted pieces that are no estimates; of equals the first by its key. */
@@ -102,7 +133,8 @@ function mostCounted({ counted }: Sifted): CutKey | null {
   return (most?.cut ?? null) as CutKey | null;
 }
 
-function postedRange({ count, base, loss }: Columns, { measure }: AskedBoard): FoundBoard['posted'] {
+function postedRange(columns: Columns, { measure }: AskedBoard): FoundBoard['posted'] {
+  const { count, base, loss } = rowsFor(columns, measure);
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let row = 0; row < count; row++) {
     const share = shareShown(measure, (loss[row] ?? 0) / (base[row] ?? 1));
@@ -121,7 +153,7 @@ function ranked(
   const notShown = members.filter((id) => unseen.has(id)).length;
   if (model === null) return { rows: [], all: 0, mine: null, hidden: notShown, between: null, within: null };
   // Codes are in the order of ids, so equals stand in it.
-  const rows = leaderboard(model, undefined, undefined, isShown).map(
+  const rows = leaderboard(model, undefined, undefined, isShown, measure === 'cost' ? costAt : shareAt).map(
     ({ place, member, pieces, share, low, high, separable, provisional }): BoardMember => ({
       place,
       member: members[member] ?? '',

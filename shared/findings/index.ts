@@ -1,10 +1,26 @@
 /** Every finding, by name. */
 import { findAverages } from './averages.ts';
 import { findBeside } from './beside.ts';
+import { findBoard } from './board.ts';
+import { findDinner } from './dinner.ts';
+import { findFactor } from './factor-debate.ts';
+import { findMember } from './member.ts';
+import { findOffered } from './offered.ts';
+import { findSize } from './size-debate.ts';
+import { findStanding } from './standing.ts';
+import { findWaiting } from './waiting.ts';
 
 export const FINDINGS = {
   averages: findAverages,
   beside: findBeside,
+  board: findBoard,
+  dinner: findDinner,
+  factor: findFactor,
+  member: findMember,
+  offered: findOffered,
+  size: findSize,
+  standing: findStanding,
+  waiting: findWaiting,
 } as const;
 
 export type FindingName = keyof typeof FINDINGS;

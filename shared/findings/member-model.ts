@@ -1,13 +1,13 @@
 /** The model of a cut's shares by member: what boards and comparisons are read from. */
-import { columnsAt, placesWhere, rowsOf } from '../club/columns.ts';
+import { columnsAt, placesWhere, rowsFor } from '../club/columns.ts';
 import { shareShown } from '../club/group.ts';
 import type { Columns, Factor } from '../club/store.ts';
 import { combination, pointAt } from '../statistics/combination.ts';
 import { studentT } from '../statistics/distributions.ts';
-import { codesAt, rowsAt } from '../statistics/rows.ts';
-import { type ShareModel, shareAt, shareModel } from '../statistics/share-model.ts';
+import { codesAt, type Rows, rowsAt } from '../statistics/rows.ts';
+import { costModel, type ShareModel, shareAt, shareModel } from '../statistics/share-model.ts';
 import { ALL_GRADES } from '../trade/grades.ts';
-import type { Measure } from '../yield/measure.ts';
+import type { Averaged } from '../yield/measure.ts';
 
 /** What a model of members still needs: any piece, a third person, more pieces a person, or pieces that differ. */
 export type Missing = 'pieces' | 'people' | 'more-pieces' | 'variation';
@@ -34,21 +34,23 @@ const FEWEST_PEOPLE = 3;
 const FEWEST_MORE = 3;
 
 /**
- * Models the counted pieces of one cut. In which order they were posted, and what their members are called, changes no
+ * Models the counted pieces of one cut, by their shares or, for `cost`, by what a kilo on the plate cost. In which order they were posted, and what their members are called, changes no
  * digit: sums in floating point depend on their order, so rows are taken by weight.
  */
-export function memberModel(counted: Columns): MemberModel {
+export function memberModel(counted: Columns, measure: Averaged = 'trim'): MemberModel {
   const rows = columnsAt(
     counted,
     placesWhere(counted, (row) => counted.approximate[row] === 0),
   );
+  const taken = rowsFor(rows, measure);
   const member = inOrder(rows.member, (id) => id);
   const grade = inOrder(rows.grade, (key) => `${rankOf(key)} ${key}`);
   const counts = member.values.map(() => 0);
   for (const code of member.codes) counts[code] = (counts[code] ?? 0) + 1;
-  const places = placesByWeight(rows, grade.codes);
-  const model = shareModel(
-    rowsAt({ ...rowsOf(rows), member: member.codes }, places),
+  const places = placesByWeight(taken, grade.codes);
+  const modelOf = measure === 'cost' ? costModel : shareModel;
+  const model = modelOf(
+    rowsAt({ ...taken, member: member.codes }, places),
     codesAt({ codes: grade.codes, levels: grade.values.length }, places),
   );
   return {
@@ -79,11 +81,10 @@ const rankOf = (grade: string): string => {
   return String(rank < 0 ? GRADES.length : rank).padStart(3, '0');
 };
 
-function placesByWeight({ count, base, loss }: Columns, grades: Int32Array): number[] {
+function placesByWeight({ count, base, loss }: Rows, grades: Int32Array): number[] {
   const places: number[] = [];
   for (let row = 0; row < count; row++) places.push(row);
-  const apart = (of: Float64Array | Int32Array, one: number, other: number) =>
-    (of[one] ?? 0) - (of[other] ?? 0);
+  const apart = (of: ArrayLike<number>, one: number, other: number) => (of[one] ?? 0) - (of[other] ?? 0);
   return places.sort(
     (one, other) => apart(base, one, other) || apart(loss, one, other) || apart(grades, one, other),
   );
@@ -115,7 +116,7 @@ export function levelOf({ fit }: ShareModel, member: number | null): DrawnIn {
 }
 
 /** The same as a member reads it: what is lost least is kept most, so the ends change places. */
-export const asRead = (measure: Measure, { share, low, high }: DrawnIn): DrawnIn =>
-  measure === 'trim'
+export const asRead = (measure: Averaged, { share, low, high }: DrawnIn): DrawnIn =>
+  measure === 'trim' || measure === 'cost'
     ? { share, low, high }
     : { share: shareShown(measure, share), low: shareShown(measure, high), high: shareShown(measure, low) };

@@ -1,7 +1,7 @@
 /** The rows of *averages*: what is told of each group, in the picture, below it and in its alt text. */
 import { FEWEST_FOR_HALF, type GroupFigures } from '../club/group.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
-import type { Measure } from '../yield/measure.ts';
+import type { Averaged } from '../yield/measure.ts';
 import type { RowMarks } from './averages-marks.ts';
 
 /** The platform's for a description. */
@@ -15,7 +15,7 @@ export interface Group {
   name: string;
   /** Whether the name is the club's own word: then it is drawn on this machine only. */
   own: boolean;
-  /** Fractions: of every piece, or of an even choice of them. */
+  /** Fractions, or money for the reader's weight: of every piece, or of an even choice of them. */
   shares: readonly number[];
   /** Of them, those of whoever the picture is for; drawn besides. */
   mine?: readonly number[];
@@ -26,7 +26,7 @@ export interface Group {
 }
 
 export interface Grouped {
-  measure: Measure;
+  measure: Averaged;
   /** What all of them are of: `Whole packer brisket, by grade`. Drawn as it stands. */
   about: string;
   /** The figure to look at first, where one stands for all groups. */
@@ -89,16 +89,17 @@ export function altOf(
   const said = (spreads: boolean) =>
     [
       words.altHead({ about: [...about].slice(0, 2 * LONGEST_NAME).join(''), measure }),
-      ...(mean === null ? [] : [words.altMean({ share: mean })]),
+      ...(mean === null ? [] : [words.altMean({ measure, share: mean })]),
       ...rows.flatMap(({ group: { name, figures }, told, half, range }) => [
         words.altGroup({
+          measure,
           name: [...name].slice(0, LONGEST_NAME).join(''),
           share: told,
           count: figures.pieces,
           members: figures.members,
         }),
-        ...(spreads && half !== null ? [words.altHalf({ low: half[0], high: half[1] })] : []),
-        ...(spreads && range !== null ? [words.altRange({ low: range[0], high: range[1] })] : []),
+        ...(spreads && half !== null ? [words.altHalf({ measure, low: half[0], high: half[1] })] : []),
+        ...(spreads && range !== null ? [words.altRange({ measure, low: range[0], high: range[1] })] : []),
       ]),
       ...foot.slice(1).map((line) => `${line}.`),
     ].join(' ');

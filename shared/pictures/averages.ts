@@ -1,10 +1,11 @@
 /** The averages of groups of pieces, one row a group: the pieces as dots, their mean, the middle half of them. */
-import type { Show } from '../measure/show.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
+import type { Averaged } from '../yield/measure.ts';
 import { chosen, marksOf, rowHeight, TEXT_ROW } from './averages-marks.ts';
 import { altOf, footOf, type Grouped, type Row, rowOf } from './averages-rows.ts';
-import { AXIS_HEIGHT, axisNotes, axisOf, plainScale, scales } from './axis.ts';
+import { AXIS_HEIGHT, axisFor, axisNotes, plainScale, scales } from './axis.ts';
 import {
+  figureWidth,
   foot,
   head,
   INNER_WIDTH,
@@ -22,15 +23,18 @@ import type { Json, Picture } from './picture.ts';
 
 /** More rows are more than a phone shows at a time. */
 const MOST_GROUPS = 12;
-/** Layout pixels: the two columns at the right of a row, `100.0 %` and `1200 by 40`. */
-const SHARE_WIDTH = 112;
+/** Layout pixels: the second column from the right of a row, `1200 by 40`. */
 const COUNTS_WIDTH = 130;
 const FOOT = 26;
 
 type Words = PictureWords['averages'];
 
-/** The line over a row's dots: the group, how many, its mean. */
-function rowNotes({ group, told }: Row, y: number, words: Words): readonly Note[] {
+/** The line over a row's dots: the group, how many, its mean, in a column of this width. */
+function rowNotes(
+  { group, told }: Row,
+  y: number,
+  { measure, width, words }: { measure: Averaged; width: number; words: Words },
+): readonly Note[] {
   const right = { y, align: 'right' } as const;
   return [
     {
@@ -39,11 +43,11 @@ function rowNotes({ group, told }: Row, y: number, words: Words): readonly Note[
       y,
       size: SIZE.label,
       colour: INK,
-      width: INNER_WIDTH - SHARE_WIDTH - COUNTS_WIDTH,
+      width: INNER_WIDTH - width - COUNTS_WIDTH,
     },
     {
       ...right,
-      text: words.mean({ share: told }),
+      text: words.mean({ measure, share: told }),
       x: WIDTH - MARGIN,
       size: SIZE.label,
       bold: true,
@@ -52,7 +56,7 @@ function rowNotes({ group, told }: Row, y: number, words: Words): readonly Note[
     {
       ...right,
       text: words.counts({ count: group.figures.pieces, members: group.figures.members }),
-      x: WIDTH - MARGIN - SHARE_WIDTH,
+      x: WIDTH - MARGIN - width,
       size: SIZE.small,
       colour: QUIET_INK,
     },
@@ -60,7 +64,7 @@ function rowNotes({ group, told }: Row, y: number, words: Words): readonly Note[
 }
 
 /** The rows' names and means beside an axis of their own, for a renderer that draws no notes. */
-const namesScale = (rows: readonly Row[], words: Words): Json => ({
+const namesScale = (rows: readonly Row[], measure: Averaged, words: Words): Json => ({
   type: 'category',
   axis: 'y',
   display: false,
@@ -68,22 +72,26 @@ const namesScale = (rows: readonly Row[], words: Words): Json => ({
   grid: { display: false },
   labels: rows.map(({ group: { name, own }, told }, index) => [
     own ? words.unnamed({ nth: index + 1 }) : name,
-    words.mean({ share: told }),
+    words.mean({ measure, share: told }),
   ]),
 });
 
 /** The picture of one group or of several; of many the twelve with the most pieces. Throws a RangeError without any piece. */
-export function averagesOf(grouped: Grouped, words: Words, show: Show): Picture {
+export function averagesOf(grouped: Grouped, words: Words): Picture {
   const { measure, about, mean } = grouped;
   const all = grouped.groups.flatMap(rowOf);
   const whole = all.slice(0, MOST_GROUPS);
-  const axis = axisOf(
+  const axis = axisFor(
+    measure,
     whole.flatMap(({ shares, told, half, range }) => [...shares, told, ...(half ?? []), ...(range ?? [])]),
   );
   const drawn = chosen(axis, whole);
   const rows = whole.map((row, index) => ({ ...row, shares: drawn[index] ?? [] }));
   const key =
-    mean === null ? null : { figure: show.share(mean), caption: words.onAverage(), colour: OKABE_ITO.blue };
+    mean === null
+      ? null
+      : { figure: words.mean({ measure, share: mean }), caption: words.onAverage(), colour: OKABE_ITO.blue };
+  const width = figureWidth(rows.map(({ told }) => words.mean({ measure, share: told })));
   const top = head(words.title({ measure }), about, key);
   const dataTop = top.bottom + 12;
   const each = rowHeight(rows.length);
@@ -93,7 +101,9 @@ export function averagesOf(grouped: Grouped, words: Words, show: Show): Picture 
   const height = footTop + (footTexts.length - 1) * lineHeight(SIZE.small) + FOOT;
   const notes = [
     ...top.notes,
-    ...rows.flatMap((row, index) => rowNotes(row, dataTop + index * each + TEXT_ROW / 2, words)),
+    ...rows.flatMap((row, index) =>
+      rowNotes(row, dataTop + index * each + TEXT_ROW / 2, { measure, width, words }),
+    ),
     ...axisNotes(axis, bottom, measure, words.axis),
     ...foot(footTexts, footTop),
   ];
@@ -114,7 +124,7 @@ export function averagesOf(grouped: Grouped, words: Words, show: Show): Picture 
       data: { datasets: marksOf(axis, rows, names) },
       options: {
         ...options(dataTop, height - bottom, notes),
-        scales: { ...scales(axis, rows.length * each), names: namesScale(rows, words) },
+        scales: { ...scales(axis, rows.length * each), names: namesScale(rows, measure, words) },
       },
     },
     plain: plainOptions(words.title({ measure }), true, {

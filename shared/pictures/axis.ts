@@ -1,14 +1,15 @@
-/** The axis of shares below a picture: from where to where, and its lines and figures. */
+/** The axis of shares or of money below a picture: from where to where, and its lines and figures. */
 import type { PictureWords } from '../words/en/pictures.ts';
-import type { Measure } from '../yield/measure.ts';
+import type { Averaged } from '../yield/measure.ts';
 import { INNER_WIDTH, lineHeight, MARGIN, PLAIN_FONT, SIZE } from './frame.ts';
+import { moneyAxis } from './money-axis.ts';
 import type { Note } from './notes.ts';
 import { GRID, QUIET_INK } from './palette.ts';
 import type { Json } from './picture.ts';
 
 type AxisWords = PictureWords['stands']['axis'];
 
-/** Fractions. `ticks` are ascending, the first is the least and the last the greatest. */
+/** Fractions, or amounts of money. `ticks` are ascending, the first is the least and the last the greatest. */
 export interface Axis {
   min: number;
   max: number;
@@ -49,6 +50,10 @@ export function axisOf(values: readonly number[]): Axis {
   return { min: (first * step) / 100, max: (last * step) / 100, ticks };
 }
 
+/** The axis of what is averaged. */
+export const axisFor = (measure: Averaged, values: readonly number[]): Axis =>
+  measure === 'cost' ? moneyAxis(values) : axisOf(values);
+
 /** Layout pixels from the left edge of the data. */
 export const along = ({ min, max }: Axis, share: number): number =>
   ((share - min) / (max - min)) * INNER_WIDTH;
@@ -68,18 +73,28 @@ export function centred(axis: Axis, share: number, text: string, size: number): 
   return { x: { at: share }, align: 'center' };
 }
 
-/** The figures below the data, and what they are shares of. `bottom`: the lower edge of the data. */
+/** Amounts may be long: those at the ends of the axis stay within it. */
+const inward = (index: number, count: number): 'left' | 'center' | 'right' =>
+  index === 0 ? 'left' : index === count - 1 ? 'right' : 'center';
+
+/** The figures below the data, and what they are of. `bottom`: the lower edge of the data. */
 export function axisNotes(
   { ticks }: Axis,
   bottom: number,
-  measure: Measure,
+  measure: Averaged,
   words: AxisWords,
 ): readonly Note[] {
   const quiet = { size: SIZE.small, colour: QUIET_INK };
   const y = bottom + FIGURES_DOWN;
   return [
     ...ticks.map(
-      (at): Note => ({ ...quiet, text: words.tick({ share: at }), x: { at }, y, align: 'center' }),
+      (at, index): Note => ({
+        ...quiet,
+        text: words.tick({ measure, share: at }),
+        x: { at },
+        y,
+        align: measure === 'cost' ? inward(index, ticks.length) : 'center',
+      }),
     ),
     {
       ...quiet,
@@ -99,7 +114,7 @@ export const scales = ({ min, max, ticks }: Axis, height: number): { readonly [k
     max,
     border: { display: false },
     grid: { color: GRID, drawTicks: false, lineWidth: 2 },
-    ticks: { display: false, stepSize: Math.round(((ticks[1] ?? max) - min) * 100) / 100, padding: 0 },
+    ticks: { display: false, stepSize: Math.round(((ticks[1] ?? max) - min) * 1e6) / 1e6, padding: 0 },
   },
   y: { type: 'linear', display: false, offset: false, min: 0, max: height, reverse: true },
 });
@@ -108,8 +123,13 @@ export const scales = ({ min, max, ticks }: Axis, height: number): { readonly [k
 const PERCENT = { style: 'percent', minimumFractionDigits: 0, maximumFractionDigits: 0 };
 
 /** The same axis where no notes are drawn: with the chart's own figures. */
-export const plainScale = (measure: Measure, words: AxisWords): { readonly [key: string]: Json } => ({
+export const plainScale = (measure: Averaged, words: AxisWords): { readonly [key: string]: Json } => ({
   display: true,
-  ticks: { display: true, padding: 4, font: PLAIN_FONT, format: PERCENT },
+  ticks: {
+    display: true,
+    padding: 4,
+    font: PLAIN_FONT,
+    ...(measure === 'cost' ? {} : { format: PERCENT }),
+  },
   title: { display: true, text: words.caption({ measure }), font: PLAIN_FONT },
 });

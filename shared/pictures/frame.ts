@@ -38,6 +38,14 @@ const KEY_WIDTH = 210;
 const KEY_DOWN = 18;
 const GAP = 16;
 
+/** The least width of a column of figures, for `100.0 %`; a bold figure and the gap before it. */
+const FIGURES_WIDTH = 112;
+const FIGURE = 0.6;
+
+/** How wide a column of bold figures is: amounts of money may be longer than shares. */
+export const figureWidth = (figures: readonly string[]): number =>
+  Math.max(FIGURES_WIDTH, ...figures.map(({ length }) => Math.ceil(length * SIZE.label * FIGURE)));
+
 /** How many lines to leave room for, at most {@link ABOUT_LINES}. */
 const linesOf = (text: string, size: number, width: number): number =>
   Math.min(ABOUT_LINES, Math.max(1, Math.ceil((text.length * size * LETTER) / width)));

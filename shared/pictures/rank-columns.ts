@@ -13,26 +13,20 @@ const LONGEST_ABOUT = 80;
 export const ROW = 46;
 /** The line of small words over the columns. */
 export const HEAD_ROW = 32;
-/** The columns beside the marks: the place at the left; how many pieces, and the share, at the right. */
+/** The columns beside the marks: the place at the left; how many pieces, and a figure, at the right. */
 const PLACE_WIDTH = 56;
 const COUNT_WIDTH = 78;
-const SHARE_WIDTH = 112;
 const GAP = 14;
 
-/** The columns at the right of the marks. */
-export type Columns = 'pieces' | 'pieces and share';
-
-const rightOf = (columns: Columns): number => COUNT_WIDTH + (columns === 'pieces' ? 0 : SHARE_WIDTH) + GAP;
-
-/** The padding of a chart whose marks stand between the columns. */
-export const paddingOf = (columns: Columns, top: number, bottom: number) => ({
+/** The padding of a chart whose marks stand between the columns. `figures`: how wide theirs is; 0 without one. */
+export const paddingOf = (figures: number, top: number, bottom: number) => ({
   left: MARGIN + PLACE_WIDTH,
-  right: MARGIN + rightOf(columns),
+  right: MARGIN + COUNT_WIDTH + figures + GAP,
   top,
   bottom,
 });
 
-const countRight = (columns: Columns): number => WIDTH - MARGIN - (columns === 'pieces' ? 0 : SHARE_WIDTH);
+const countRight = (figures: number): number => WIDTH - MARGIN - figures;
 
 interface HeadWords {
   placeHead: () => string;
@@ -40,35 +34,38 @@ interface HeadWords {
 }
 
 /** What stands over the columns. `middle`: of the line, from the top of the picture. */
-export function headNotes(columns: Columns, middle: number, words: HeadWords): readonly Note[] {
+export function headNotes(figures: number, middle: number, words: HeadWords): readonly Note[] {
   const quiet = { y: middle, size: SIZE.small, colour: QUIET_INK };
   return [
     { ...quiet, text: words.placeHead(), x: MARGIN },
-    { ...quiet, text: words.piecesHead(), x: countRight(columns), align: 'right' },
+    { ...quiet, text: words.piecesHead(), x: countRight(figures), align: 'right' },
   ];
 }
 
 export interface RankText {
   place: string;
   pieces: string;
-  share: string | null;
+  figure: string | null;
   /** In bold, as the leader's; or quiet, as those without a place of their own. */
   weight: 'bold' | 'plain' | 'quiet';
 }
 
 /** The columns of one row. */
-export function rankNotes({ place, pieces, share, weight }: RankText, y: number): readonly Note[] {
+export function rankNotes(
+  { place, pieces, figure, weight }: RankText,
+  y: number,
+  figures: number,
+): readonly Note[] {
   const line = {
     y,
     size: SIZE.label,
     bold: weight === 'bold',
     colour: weight === 'quiet' ? QUIET_INK : INK,
   };
-  const columns = share === null ? 'pieces' : 'pieces and share';
   return [
     { ...line, text: place, x: MARGIN },
-    { ...line, text: pieces, x: countRight(columns), align: 'right' },
-    ...(share === null ? [] : [{ ...line, text: share, x: WIDTH - MARGIN, align: 'right' } as const]),
+    { ...line, text: pieces, x: countRight(figures), align: 'right' },
+    ...(figure === null ? [] : [{ ...line, text: figure, x: WIDTH - MARGIN, align: 'right' } as const]),
   ];
 }
 

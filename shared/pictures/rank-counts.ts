@@ -18,7 +18,7 @@ import {
 /** Layout pixels. */
 const BAR = 26;
 const FOOT = 44;
-const COLUMNS = 'pieces';
+const NO_FIGURES = 0;
 
 type Words = PictureWords['rankCounts'];
 
@@ -48,16 +48,17 @@ export function rankCountsOf({ about, rows: given, all }: RankCounts, words: Wor
   const height = bottom + (more.length === 0 ? MARGIN / 2 : FOOT);
   const notes = [
     ...top.notes,
-    ...headNotes(COLUMNS, dataTop - HEAD_ROW / 2, words),
+    ...headNotes(NO_FIGURES, dataTop - HEAD_ROW / 2, words),
     ...rows.flatMap(({ place, pieces }, index) =>
       rankNotes(
         {
           place: words.place({ place }),
           pieces: words.pieces({ count: pieces }),
-          share: null,
+          figure: null,
           weight: index === 0 ? 'bold' : 'plain',
         },
         dataTop + index * ROW + ROW / 2,
+        NO_FIGURES,
       ),
     ),
     ...foot(more, bottom + 12),
@@ -87,7 +88,7 @@ export function rankCountsOf({ about, rows: given, all }: RankCounts, words: Wor
       },
       options: {
         ...common,
-        layout: { autoPadding: false, padding: paddingOf(COLUMNS, dataTop, height - bottom) },
+        layout: { autoPadding: false, padding: paddingOf(NO_FIGURES, dataTop, height - bottom) },
         indexAxis: 'y',
         scales: {
           x: { display: false, min: 0, max: Math.max(1, leader.pieces) },

@@ -1,7 +1,7 @@
 /** The rows of *ranks*: which are drawn and where, and the same in words. */
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { Standing } from '../words/en/ranks.ts';
-import type { Measure } from '../yield/measure.ts';
+import type { Averaged } from '../yield/measure.ts';
 import { fitsAlt, MOST_RANKS, ROW, shortened, withinAlt } from './rank-columns.ts';
 import type { RankMark } from './ranks-marks.ts';
 
@@ -13,7 +13,7 @@ type Words = PictureWords['ranks'];
 export interface Rank {
   /** From 1. A number stands for a person here. */
   place: number;
-  /** Fractions, as a member reads them: what came off, or what was kept; drawn in towards the club. */
+  /** As a member reads it: what came off, what was kept, or money for the reader's weight; drawn in towards the club. */
   share: number;
   low: number;
   high: number;
@@ -25,7 +25,7 @@ export interface Rank {
 }
 
 export interface Ranks {
-  measure: Measure;
+  measure: Averaged;
   /** What is ranked: `Whole packer brisket, this season`. Drawn as it stands, so no names of people. */
   about: string;
   /** The leader first, provisional ones last. Of more than twelve the first twelve are drawn. */
@@ -39,7 +39,8 @@ export type Row = Rank & RankMark;
 const standingOf = ({ separable, provisional }: Rank, first: boolean): Standing =>
   provisional ? 'new' : first ? 'leads' : separable ? 'behind' : 'close';
 
-const inside = (share: number): number => Math.min(1, Math.max(0, share));
+const inside = (measure: Averaged, share: number): number =>
+  measure === 'cost' ? share : Math.min(1, Math.max(0, share));
 
 export interface LaidOut {
   rows: readonly Row[];
@@ -49,15 +50,15 @@ export interface LaidOut {
 }
 
 /** The rows with their places in the data. */
-export function laidOut(given: readonly Rank[]): LaidOut {
+export function laidOut(given: readonly Rank[], measure: Averaged): LaidOut {
   const ranks = given.slice(0, MOST_RANKS);
   const placed = ranks.filter(({ provisional }) => !provisional).length;
   const divided = placed < ranks.length ? DIVIDED : 0;
   return {
     rows: ranks.map((rank, index) => ({
       ...rank,
-      low: inside(rank.low),
-      high: inside(rank.high),
+      low: inside(measure, rank.low),
+      high: inside(measure, rank.high),
       standing: standingOf(rank, index === 0),
       middle: index * ROW + ROW / 2 + (rank.provisional ? divided : 0),
     })),
@@ -82,7 +83,7 @@ export function altOf(rows: readonly Row[], { measure, about, all }: Ranks, word
   const said = (ranges: boolean) => [
     words.altHead({ about: shortened(about), measure }),
     ...rows.map(({ place, share, low, high, pieces: count, standing }) =>
-      words.altRow({ place, share, range: ranges ? { low, high } : null, count, standing }),
+      words.altRow({ measure, place, share, range: ranges ? { low, high } : null, count, standing }),
     ),
     ...(rows.length < all ? [`${words.first({ drawn: rows.length, all })}.`] : []),
   ];

@@ -1,8 +1,19 @@
 /** People by rank, as numbers: each a mark at a share that a lucky piece can't lead with, and its likely range. */
-import type { Show } from '../measure/show.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
-import { AXIS_HEIGHT, axisNotes, axisOf, plainScale, scales } from './axis.ts';
-import { foot, head, lineHeight, MARGIN, options, PLAIN_FONT, plainOptions, SIZE, WIDTH } from './frame.ts';
+import type { Averaged } from '../yield/measure.ts';
+import { AXIS_HEIGHT, axisFor, axisNotes, plainScale, scales } from './axis.ts';
+import {
+  figureWidth,
+  foot,
+  head,
+  lineHeight,
+  MARGIN,
+  options,
+  PLAIN_FONT,
+  plainOptions,
+  SIZE,
+  WIDTH,
+} from './frame.ts';
 import type { Note } from './notes.ts';
 import { OKABE_ITO, QUIET_INK } from './palette.ts';
 import type { Json, Picture } from './picture.ts';
@@ -13,20 +24,24 @@ import { altOf, DIVIDED, footOf, laidOut, type Ranks, type Row } from './ranks-r
 /** Layout pixels: the divider below the last placed row, and the small print. */
 const DIVIDER = 6;
 const FOOT = 26;
-const COLUMNS = 'pieces and share';
 
 type Words = PictureWords['ranks'];
 
 /** The columns of a row, from `top` of the data. */
-const notesOf = ({ place, pieces, share, standing, middle }: Row, top: number, words: Words) =>
+const notesOf = (
+  { place, pieces, share, standing, middle }: Row,
+  top: number,
+  { measure, figures, words }: { measure: Averaged; figures: number; words: Words },
+) =>
   rankNotes(
     {
       place: words.place({ place }),
       pieces: words.pieces({ count: pieces }),
-      share: words.share({ share }),
+      figure: words.share({ measure, share }),
       weight: standing === 'leads' ? 'bold' : standing === 'new' ? 'quiet' : 'plain',
     },
     top + middle,
+    figures,
   );
 
 /** What stands below the divider. */
@@ -39,25 +54,33 @@ const newNote = (y: number, words: Words): Note => ({
 });
 
 /** The rows' places and shares beside an axis of their own, for a renderer that draws no notes. */
-const namesScale = (rows: readonly Row[], words: Words): Json => ({
+const namesScale = (rows: readonly Row[], measure: Averaged, words: Words): Json => ({
   type: 'category',
   axis: 'y',
   display: false,
   offset: true,
   grid: { display: false },
-  labels: rows.map(({ place, share }) => [words.place({ place }), words.share({ share })]),
+  labels: rows.map(({ place, share }) => [words.place({ place }), words.share({ measure, share })]),
 });
 
 /** The picture of a ranking by share; of many the first twelve. Throws a RangeError without a row. */
-export function ranksOf(ranks: Ranks, words: Words, show: Show): Picture {
+export function ranksOf(ranks: Ranks, words: Words): Picture {
   const { measure, about, all } = ranks;
-  const { rows, provisional, height: dataHeight } = laidOut(ranks.rows);
-  const axis = axisOf(rows.flatMap(({ share, low, high }) => [share, low, high]));
+  const { rows, provisional, height: dataHeight } = laidOut(ranks.rows, measure);
+  const axis = axisFor(
+    measure,
+    rows.flatMap(({ share, low, high }) => [share, low, high]),
+  );
   const leader = rows.find(({ standing }) => standing === 'leads');
   const key =
     leader === undefined
       ? null
-      : { figure: show.share(leader.share), caption: words.inTheLead(), colour: OKABE_ITO.blue };
+      : {
+          figure: words.share({ measure, share: leader.share }),
+          caption: words.inTheLead(),
+          colour: OKABE_ITO.blue,
+        };
+  const figures = figureWidth(rows.map(({ share }) => words.share({ measure, share })));
   const top = head(words.title({ measure }), about, key);
   const dataTop = top.bottom + 8 + HEAD_ROW;
   const bottom = dataTop + dataHeight;
@@ -66,8 +89,8 @@ export function ranksOf(ranks: Ranks, words: Words, show: Show): Picture {
   const height = footTop + (footTexts.length - 1) * lineHeight(SIZE.small) + FOOT;
   const notes = [
     ...top.notes,
-    ...headNotes(COLUMNS, dataTop - HEAD_ROW / 2, words),
-    ...rows.flatMap((row) => notesOf(row, dataTop, words)),
+    ...headNotes(figures, dataTop - HEAD_ROW / 2, words),
+    ...rows.flatMap((row) => notesOf(row, dataTop, { measure, figures, words })),
     ...(provisional === null ? [] : [newNote(dataTop + provisional + DIVIDED / 2 + 4, words)]),
     ...axisNotes(axis, bottom, measure, words.axis),
     ...foot(footTexts, footTop),
@@ -83,13 +106,13 @@ export function ranksOf(ranks: Ranks, words: Words, show: Show): Picture {
       data: { datasets: rankSeries(rows, words) },
       options: {
         ...common,
-        layout: { autoPadding: false, padding: paddingOf(COLUMNS, dataTop, height - bottom) },
+        layout: { autoPadding: false, padding: paddingOf(figures, dataTop, height - bottom) },
         scales: {
           ...scales(axis, dataHeight),
           ...(provisional === null || leader === undefined
             ? {}
             : { divider: dividerScale(provisional + DIVIDER, dataHeight) }),
-          names: namesScale(rows, words),
+          names: namesScale(rows, measure, words),
         },
       },
     },

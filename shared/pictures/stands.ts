@@ -1,12 +1,10 @@
 /** Where one piece stands among the club's pieces of its cut: each a dot along the share, this one marked. */
 import { FEWEST_FOR_HALF, type GroupFigures } from '../club/group.ts';
-import { sharesOf } from '../club/shares.ts';
-import type { Columns } from '../club/store.ts';
+import type { StandingShares } from '../findings/standing.ts';
 import type { Show } from '../measure/show.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { Measure } from '../yield/measure.ts';
 import { AXIS_HEIGHT, along, axisNotes, axisOf, centred, plainScale, scales } from './axis.ts';
-import { MOST_MARKS, thin } from './dots.ts';
 import { foot, head, INNER_WIDTH, options, plainOptions, SIZE, WIDTH } from './frame.ts';
 import type { Note } from './notes.ts';
 import { INK, QUIET_INK } from './palette.ts';
@@ -22,11 +20,9 @@ const FOOT = 50;
 type Words = PictureWords['stands'];
 
 export interface Standing {
-  /** The club's pieces that are counted in the measure, one at least. */
-  columns: Columns;
+  /** Of the pieces that are counted in the measure, one at least. */
+  shares: StandingShares;
   measure: Measure;
-  /** The number of this piece. One that is none of the columns' rows is not marked. */
-  seq: number;
   club: GroupFigures;
 }
 
@@ -37,25 +33,17 @@ interface Drawn extends Marks {
   drawn: number;
 }
 
-function drawnOf({ columns, measure, seq, club }: Standing): Drawn {
-  const shares = sharesOf(columns, measure);
-  if (shares.length === 0) throw new RangeError('there is no piece to draw');
-  const row = columns.seq.indexOf(seq);
-  const own = shares[row] ?? null;
-  const others = thin(
-    [...shares.filter((_share, index) => index !== row)].toSorted((a, b) => a - b),
-    MOST_MARKS - 1,
-  );
+function drawnOf({ shares: { own, others, range }, club }: Standing): Drawn {
+  if (range === null) throw new RangeError('there is no piece to draw');
   const { pieces: count, meanShare, lowerQuartile: low, upperQuartile: high } = club;
-  const all = own === null ? others : [own, ...others];
   return {
     own,
     others,
     // The mean of one piece is that piece.
     mean: count < 2 ? null : meanShare,
     half: count < FEWEST_FOR_HALF || low === null || high === null ? null : [low, high],
-    range: [Math.min(...all), Math.max(...all)],
-    drawn: all.length,
+    range,
+    drawn: others.length + (own === null ? 0 : 1),
   };
 }
 

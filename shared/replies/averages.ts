@@ -2,51 +2,72 @@
 import type { Action, Figures, Reply } from '../chat/reply.ts';
 import { type GroupFigures, isThin } from '../club/group.ts';
 import type { AskedAverages, FoundAverages, FoundGroup } from '../findings/averages.ts';
-import { averagesOf } from '../pictures/averages.ts';
-import type { Group, Grouped } from '../pictures/averages-rows.ts';
-import type { Picture } from '../pictures/picture.ts';
 import type { Speech } from '../words/index.ts';
-import { isOwnWord, namesOf } from './average-names.ts';
-import { apartLines, leftOut, memberLine, pooledSmall, rangeLine, spreadLine } from './averages-told.ts';
+import type { Averaged } from '../yield/measure.ts';
+import { namesOf } from './average-names.ts';
+import { averagesPicture } from './averages-picture.ts';
+import {
+  apartLines,
+  leftOut,
+  memberLine,
+  pooledSmall,
+  rangeLine,
+  spreadLine,
+  uncostedFigures,
+} from './averages-told.ts';
+import { bookSmall } from './book-line.ts';
+import { averagesPer } from './per-unit.ts';
 
 type Names = (key: string | null) => string;
 
+/** Some pieces too few for an average of their own: the whole cut answers in their place, and it is said. */
+function answering(found: FoundAverages): FoundAverages {
+  const { whole, unfiltered } = found;
+  const few = unfiltered !== null && isThin(whole.figures) && !isThin(unfiltered.figures);
+  return few ? { ...found, whole: unfiltered, groups: [], most: null } : found;
+}
+
 export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech): Reply {
-  const { unfiltered, injected } = found;
+  const { measure } = asked;
+  const read = measure === 'cost' ? averagesPer(say.show.form.units, found) : found;
+  const shown = answering(read);
+  const few = shown !== read;
   const { figures } = found.whole;
-  const few = unfiltered !== null && isThin(figures) && !isThin(unfiltered.figures);
-  // Some pieces too few for an average of their own: the whole cut answers in their place, and it is said.
-  const shown = few && unfiltered !== null ? { ...found, whole: unfiltered, groups: [] } : found;
   const whole = shown.whole.figures;
   const groups = shown.groups.filter(({ figures: { meanShare } }) => meanShare !== null);
   // A group of those that did not tell is worth a row only beside one that did.
   const told = groups.some(({ figures: { key } }) => key !== null) ? groups : [];
   const names = namesOf(asked.by, told, say);
   const only = filterNames(asked, say);
-  if (whole.meanShare === null) return nothingYet(asked, shown, say);
+  if (whole.meanShare === null) return nothingYet(asked, answering(found), say);
   return {
     answer: answerOf(asked, shown, told.length, say),
     lines: [
       few ? say.averages.tooFew({ parts: only, count: figures.pieces, members: figures.members }) : null,
       ...(asked.cut === null
         ? []
-        : [rangeLine(whole, say), ...apartLines(asked.measure, whole, say), memberLine(shown, say)]),
-      asked.cut === null || few ? null : spreadLine(whole, say),
+        : [
+            rangeLine(measure, whole, say),
+            ...apartLines(measure, whole, say),
+            memberLine(measure, shown, say),
+          ]),
+      asked.cut === null || few ? null : spreadLine(measure, whole, say),
     ].filter((line) => line !== null),
-    ...(told.length === 0 ? {} : { table: tableOf(told, names, say) }),
-    ...pictureOf(asked, shown, told, names, say),
+    ...(told.length === 0 ? {} : { table: tableOf(measure, told, names, say) }),
+    ...averagesPicture(asked, shown, told, names, say),
     small: [
       ...(few || only.length === 0 ? [] : [say.averages.only({ parts: only })]),
-      ...(asked.cut === null ? [] : pooledSmall(asked.measure, whole, say)),
+      ...(asked.cut === null ? [] : pooledSmall(measure, whole, say)),
       ...(asked.by === 'member' && told.length > 0
         ? [say.averages.who({ members: told.map(({ figures: { key } }) => key ?? '') })]
         : []),
       ...(told.length === 0 ? [] : [say.averages.countsNote()]),
       ...(told.some(({ figures: group }) => isThin(group)) ? [say.averages.thinNote()] : []),
-      ...leftOut(whole, injected, say),
+      ...leftOut(measure, shown, say),
+      ...bookSmall(asked, say),
     ],
     actions: actionsOf(asked, say),
-    figures: figuresOf(asked, found, shown, names),
+    figures: figuresOf(asked, found, names),
   };
 }
 
@@ -86,77 +107,53 @@ function actionsOf({ cut, measure, by, filter, mine }: AskedAverages, say: Speec
   return [{ kind: 'button', label: say.averages.whereMine(), id }];
 }
 
-const tableOf = (groups: readonly FoundGroup[], nameOf: Names, say: Speech): string[][] => [
-  [say.averages.head.name(), say.averages.head.mean(), say.averages.head.counts()],
-  ...groups.map(({ figures }) => row(nameOf(figures.key), figures, say)),
-];
-
-const row = (name: string, figures: GroupFigures, say: Speech): string[] => [
-  name,
-  figures.meanShare === null
-    ? ''
-    : say.averages.meanCell({ share: figures.meanShare, thin: isThin(figures) }),
-  say.averages.countsCell({ count: figures.pieces, members: figures.members }),
-];
-
-/** One piece needs no picture: the answer says its share. */
-const FEWEST_DRAWN = 2;
-
-function pictureOf(
-  { measure, cut, by }: AskedAverages,
-  { whole }: FoundAverages,
+const tableOf = (
+  measure: Averaged,
   groups: readonly FoundGroup[],
   nameOf: Names,
   say: Speech,
-): { picture?: Picture } {
-  if (whole.figures.pieces < FEWEST_DRAWN) return {};
-  const words = say.pictures.averages;
-  const rowOf = (group: FoundGroup, name: string, own: boolean): Group => {
-    const { figures, shares, mine } = group;
-    const range = isThin(figures) ? {} : { low: figures.meanLow, high: figures.meanHigh };
-    return { name, own, shares, mine, figures, ...range };
-  };
-  const grouped: Omit<Grouped, 'measure'> =
-    cut !== null && groups.length === 0
-      ? {
-          about: say.trade.cut(cut),
-          mean: whole.figures.meanShare,
-          groups: [rowOf(whole, say.trade.cut(cut), isOwnWord('cut', cut))],
-        }
-      : {
-          about: cut === null ? words.byCut() : words.ofCutBy({ cut, by }),
-          mean: cut === null ? null : whole.figures.meanShare,
-          groups: groups.map((group) =>
-            rowOf(group, nameOf(group.figures.key), isOwnWord(by, group.figures.key)),
-          ),
-        };
-  return { picture: averagesOf({ measure, ...grouped }, words, say.show) };
-}
+): string[][] => [
+  [say.averages.head.name(), say.averages.head.mean(), say.averages.head.counts()],
+  ...groups.map(({ figures }) => row(measure, nameOf(figures.key), figures, say)),
+];
 
-const nothingYet = (asked: AskedAverages, { whole, injected }: FoundAverages, say: Speech): Reply => ({
+const row = (measure: Averaged, name: string, figures: GroupFigures, say: Speech): string[] => [
+  name,
+  figures.meanShare === null
+    ? ''
+    : say.averages.meanCell({ measure, share: figures.meanShare, thin: isThin(figures) }),
+  say.averages.countsCell({ count: figures.pieces, members: figures.members }),
+];
+
+const nothingYet = (asked: AskedAverages, shown: FoundAverages, say: Speech): Reply => ({
   answer: say.averages.none({ measure: asked.measure, cut: asked.cut }),
-  small: leftOut(whole.figures, injected, say),
+  small: [...leftOut(asked.measure, shown, say), ...bookSmall(asked, say)],
   figures: {
     measure: asked.measure,
-    waiting: whole.figures.waiting,
+    ...beside(asked, shown),
+    waiting: shown.whole.figures.waiting,
     groups: [],
-    injected: injected === null ? null : { ...injected },
+    injected: shown.injected === null ? null : { ...shown.injected },
   },
 });
 
-/** The group that was asked about; where it is too few and its whole cut answered, that one stands under `only`. */
-function figuresOf(
-  { measure, by }: AskedAverages,
-  asked: FoundAverages,
-  shown: FoundAverages,
-  nameOf: Names,
-): Figures {
+/** What stands beside costs: their currency, and the pieces that have none to compare. */
+const beside = ({ currency }: AskedAverages, { whole: { uncosted } }: FoundAverages): Figures =>
+  uncosted === null ? {} : { currency: currency ?? null, ...uncostedFigures(uncosted) };
+
+/**
+ * The group that was asked about; where it is too few and its whole cut answered, that one stands under `only`. Of a cost
+ * the names are the same, and what they hold is money a kilo on the plate, whatever the reader's units are.
+ */
+function figuresOf(asked: AskedAverages, found: FoundAverages, nameOf: Names): Figures {
+  const shown = answering(found);
   const { injected, mine, whole } = shown;
   return {
-    measure,
-    by,
+    measure: asked.measure,
+    by: asked.by,
+    ...beside(asked, shown),
     ...whole.figures,
-    only: asked.whole === whole ? null : { ...asked.whole.figures },
+    only: shown === found ? null : { ...found.whole.figures },
     mine: mine === null ? null : { ...mine },
     injected: injected === null ? null : { ...injected },
     groups: shown.groups

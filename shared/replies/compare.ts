@@ -81,5 +81,5 @@ function pictureOf(
   const own = cut.startsWith('own/');
   const groups = [{ name, own, shares, mine, figures }];
   const about = { about: name, mean: figures.meanShare, groups };
-  return { picture: averagesOf({ measure, ...about }, say.pictures.averages, say.show) };
+  return { picture: averagesOf({ measure, ...about }, say.pictures.averages) };
 }

@@ -8,21 +8,28 @@ export function ownPieces(newest: readonly Piece[], { pieces, show, trade }: Spe
   const share = (fraction: number | null) => (fraction === null ? pieces.notWeighed() : show.share(fraction));
   const rows = newest.map((piece) => {
     const { trimShare, plateYield } = pieceFigures(piece);
-    return [
-      pieces.listName({ seq: piece.seq, cut: trade.cut(piece.cut) }),
-      share(trimShare),
-      share(plateYield),
-    ];
+    const name = pieces.listName({ seq: piece.seq, cut: trade.cut(piece.cut) });
+    // No letter of a table can be struck: the small print strikes it.
+    return piece.setAsideAt === null
+      ? [name, share(trimShare), share(plateYield)]
+      : [name, pieces.listAsideShare(), pieces.notWeighed()];
   });
+  const aside = newest.flatMap(({ seq, setAsideAt, setAsideWhy: why }) =>
+    setAsideAt === null ? [] : [{ seq, why }],
+  );
   const { listHead } = pieces;
   return {
     answer: pieces.list({ count: newest.length }),
     ...(rows.length === 0 ? {} : { table: [[listHead.piece(), listHead.trim(), listHead.plate()], ...rows] }),
-    small: rows.length === 0 ? [] : [pieces.listHow()],
+    small: [
+      ...(aside.length === 0 ? [] : [pieces.listAside({ pieces: aside })]),
+      ...(rows.length === 0 ? [] : [pieces.listHow()]),
+    ],
     figures: {
       pieces: newest.map((piece) => {
         const { trimShare, plateYield } = pieceFigures(piece);
-        return { piece: piece.seq, cut: piece.cut, trimShare, plateYield };
+        const setAside = piece.setAsideAt !== null;
+        return { piece: piece.seq, cut: piece.cut, trimShare, plateYield, setAside };
       }),
     },
   };

@@ -4,9 +4,14 @@ import type { Season } from '../club/season.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import type { CutKey } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
+import type { Averaged } from '../yield/measure.ts';
 
-export const RANKINGS = ['plate', 'trim', 'most'] as const;
+export const RANKINGS = ['plate', 'trim', 'value', 'most'] as const;
 export type Ranking = (typeof RANKINGS)[number];
+
+/** What a ranking of people by their pieces is read from: the best value is the least that a weight on the plate cost. */
+export const measureOf = (ranking: Exclude<Ranking, 'most'>): Averaged =>
+  ranking === 'value' ? 'cost' : ranking;
 
 export interface AskedRanking {
   cut: CutKey | null;

@@ -1,9 +1,8 @@
 /** One piece with its place in the club: by cut and by grade, beside both averages, and what was mended. */
 import type { Reply } from '../chat/reply.ts';
-import type { GroupFigures } from '../club/group.ts';
 import type { Piece } from '../club/piece.ts';
-import type { Place } from '../club/place.ts';
-import type { Columns, CorrectionRecord } from '../club/store.ts';
+import type { CorrectionRecord } from '../club/store.ts';
+import type { FoundStanding } from '../findings/standing.ts';
 import { dayAt } from '../measure/day.ts';
 import type { Nanograms } from '../measure/units.ts';
 import { whereItStands } from '../pictures/stands.ts';
@@ -12,16 +11,9 @@ import type { Measure } from '../yield/measure.ts';
 import { pieceFigures, WEIGHT_NAMES } from '../yield/piece.ts';
 import { aboutPiece, headline } from './piece-line.ts';
 
-export interface Standing {
+export interface Standing extends FoundStanding {
   piece: Piece;
   measure: Measure;
-  columns: Columns;
-  club: GroupFigures;
-  /** Whether it is unusual here, and nobody stands by it yet. */
-  waiting: boolean;
-  /** Null where the piece has not come to the measure yet, or is not counted in it. */
-  place: Place | null;
-  inGrade: Place | null;
   /** Oldest first. */
   corrections: readonly CorrectionRecord[];
   zone: string;
@@ -31,17 +23,15 @@ export interface Standing {
 const CHANGES_TOLD = 2;
 
 export function standing(shown: Standing, say: Speech): Reply {
-  const { piece, measure, columns, club, place, inGrade } = shown;
+  const { piece, measure, shares, club, place, inGrade } = shown;
   const compared = place !== null && place.others > 0;
   return {
     answer: headline(piece, say),
-    lines: compared
-      ? comparedLines(shown, say)
-      : [shown.waiting ? say.weighing.waiting() : say.pieces.alone(piece)],
+    lines: compared ? comparedLines(shown, say) : [apart(shown, say)],
     ...(compared
       ? {
           picture: whereItStands(
-            { columns, measure, seq: piece.seq, club },
+            { shares, measure, club },
             say.weighing.pictureOf(piece),
             say.pictures.stands,
             say.show,
@@ -56,6 +46,7 @@ export function standing(shown: Standing, say: Speech): Reply {
       grade: piece.grade,
       measure,
       waiting: shown.waiting,
+      setAside: piece.setAsideAt !== null,
       ...pieceFigures(piece),
       place: place === null ? null : { ...place },
       inGrade: inGrade === null ? null : { ...inGrade },
@@ -63,6 +54,12 @@ export function standing(shown: Standing, say: Speech): Reply {
     },
     piece: piece.id,
   };
+}
+
+/** Why it stands beside no other. */
+function apart({ piece, waiting }: Standing, { pieces, weighing }: Speech): string {
+  if (piece.setAsideAt !== null) return pieces.setAside({ why: piece.setAsideWhy });
+  return waiting ? weighing.waiting() : pieces.alone(piece);
 }
 
 function comparedLines({ piece, measure, club, place, inGrade }: Standing, say: Speech): string[] {

@@ -2,15 +2,16 @@
 import type { Doubtful, Reply } from '../chat/reply.ts';
 import type { Club } from '../club/club.ts';
 import type { GroupFigures } from '../club/group.ts';
-import type { Piece } from '../club/piece.ts';
+import { isInjected, type Piece } from '../club/piece.ts';
 import type { Nanograms } from '../measure/units.ts';
 import { whereItWent } from '../pictures/where.ts';
 import { type CautionPlace, cautionsFor } from '../trade/cautions.ts';
 import { cutOf } from '../trade/cuts.ts';
 import { gradeOfAnother } from '../trade/grades.ts';
 import type { Speech } from '../words/index.ts';
-import { lossOf } from '../yield/measure.ts';
+import { lossOf, setsInjectedApart } from '../yield/measure.ts';
 import { costFactor, costPer, costsOf, pieceFigures, type WeightName, weightsOf } from '../yield/piece.ts';
+import { bookLine } from './book-line.ts';
 import { cardActions } from './card-actions.ts';
 import { aboutPiece, headline, measureReached } from './piece-line.ts';
 
@@ -141,11 +142,20 @@ function smallPrint({ piece, beside, waiting }: Weighing, say: Speech): string[]
   const measure = measureReached(piece);
   return [
     aboutPiece(piece, say),
+    piece.setAsideAt !== null ? say.pieces.setAside({ why: piece.setAsideWhy }) : null,
     waiting ? say.weighing.waiting() : null,
     pooled === null || beside.pieces === 1 ? null : say.averages.pooled({ measure, share: pooled }),
+    ...bookOf(piece, say),
     ...cautionsOf(piece, say),
     anothersGrade(piece, say),
   ].filter((line) => line !== null);
+}
+
+/** What the tables say of the measure that it came to. Pieces that took up brine have none to stand beside. */
+function bookOf(piece: Piece, say: Speech): string[] {
+  const measure = measureReached(piece);
+  if (lossOf(measure, piece) === null || (isInjected(piece) && setsInjectedApart(measure))) return [];
+  return bookLine(piece.cut, measure, piece, say);
 }
 
 /** Fat that was saved is there to be rendered. Words of the trade, as they are typed in English. */

@@ -10,11 +10,11 @@ export interface BoardRow {
   place: number;
   member: number;
   pieces: number;
-  /** Of a typical piece, drawn towards the club. */
+  /** Of a typical piece, drawn towards the club; money a kilo in a model of costs. */
   share: number;
   low: number;
   high: number;
-  /** On the logit scale, against the leader. */
+  /** On the model's scale, against the leader. */
   difference: number;
   standardError: number;
   /** Whether the range of that difference leaves 0 out. Never so for the leader. */
@@ -32,6 +32,7 @@ const LEVEL = 0.95;
  * @param fewest members with fewer pieces are provisional
  * @param tie which of two members of equal effect comes first
  * @param isShown whether a member has a row; the model counts the pieces of the others all the same
+ * @param valueAt what a place on the model's scale stands for: a share, or `costAt`
  * @example leaderboard(model)[1] // place 2, difference 0.070 with a standard error of 0.159: not separable
  */
 export function leaderboard(
@@ -39,6 +40,7 @@ export function leaderboard(
   fewest: number = FEWEST_PIECES,
   tie: (one: number, other: number) => number = (one, other) => one - other,
   isShown: (member: number) => boolean = () => true,
+  valueAt: (place: number) => number = shareAt,
 ): BoardRow[] {
   const reach = studentT((1 + LEVEL) / 2, fit.members.size - 1);
   const typical = pointAt(fit);
@@ -71,9 +73,9 @@ export function leaderboard(
       place: index + 1,
       member,
       pieces,
-      share: shareAt(level.estimate),
-      low: shareAt(level.estimate - range),
-      high: shareAt(level.estimate + range),
+      share: valueAt(level.estimate),
+      low: valueAt(level.estimate - range),
+      high: valueAt(level.estimate + range),
       difference: behind.estimate,
       standardError,
       separable: behind.estimate - reach * standardError > 0,

@@ -1,4 +1,4 @@
-/** The random-intercept model of a cut's shares: members who differ, and what grades add. */
+/** The random-intercept models of a cut's shares and costs: members who differ, and what grades add. */
 import { pointAt } from './combination.ts';
 import { at } from './matrix.ts';
 import { type MixedSums, mixedSums } from './mixed-sums.ts';
@@ -7,7 +7,7 @@ import type { Codes, Rows } from './rows.ts';
 import { logitShare } from './screening.ts';
 
 export interface ShareModel {
-  /** Of ln(share / (1 - share)). */
+  /** Of ln(share / (1 - share)); of a cost, of ln(cost). */
   fit: RandomIntercept;
   /** The grade that has no column; null where the model has no grades. -1: not told. */
   reference: number | null;
@@ -31,9 +31,26 @@ const FEWEST_DF = 3;
  * @example shareModel(clean, grades)?.fit.ratio // 1.173 in a club whose members differ as much as their pieces
  */
 export function shareModel(rows: Rows, grade?: Codes): ShareModel | null {
-  const response = Float64Array.from({ length: rows.count }, (_, row) =>
-    logitShare(at(rows.base, row), at(rows.loss, row)),
+  return gradedModel(
+    Float64Array.from({ length: rows.count }, (_, row) => logitShare(at(rows.base, row), at(rows.loss, row))),
+    rows,
+    grade,
   );
+}
+
+/**
+ * The same of costs, loss / base, on the scale of their logarithms: twice as dear is as far off as half as dear.
+ * @param rows money of kilos, both above 0
+ * @example costAt(costModel(rows)?.fit.coefficients[0] ?? 0) // 23.5, what a kilo costs of the typical piece
+ */
+export const costModel = (rows: Rows, grade?: Codes): ShareModel | null =>
+  gradedModel(
+    Float64Array.from({ length: rows.count }, (_, row) => Math.log(at(rows.loss, row) / at(rows.base, row))),
+    rows,
+    grade,
+  );
+
+function gradedModel(response: Float64Array, rows: Rows, grade?: Codes): ShareModel | null {
   if (!response.every(Number.isFinite)) return null;
   const observed = { count: rows.count, response, member: rows.member };
   const { reference, grades } = gradesOf(rows.count, grade);
@@ -57,6 +74,9 @@ export function pointOf({ fit, reference, grades }: ShareModel, grade: number | 
 
 /** The share at a place on the logit scale. */
 export const shareAt = (logit: number): number => 1 / (1 + Math.exp(-logit));
+
+/** The cost at a place on the scale of logarithms. */
+export const costAt = (logarithm: number): number => Math.exp(logarithm);
 
 const indicator = (count: number, grade: Codes | undefined, level: number): Float64Array =>
   Float64Array.from({ length: count }, (_, row) => Number(at(grade?.codes ?? [], row) === level));

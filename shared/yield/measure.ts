@@ -9,11 +9,15 @@ import { type Weighed, type Weights, weightsOf } from './piece.ts';
 export const MEASURES = ['trim', 'cooking', 'carving', 'plate'] as const;
 export type Measure = (typeof MEASURES)[number];
 
+/** What a club averages and ranks by: the four shares, and what a weight on the plate cost. */
+export const AVERAGED = [...MEASURES, 'cost'] as const;
+export type Averaged = (typeof AVERAGED)[number];
+
 /**
  * Whether injected and pumped pieces are a group of their own in a measure: from the heat on. What came off raw is told
  * before any brine matters.
  */
-export const setsInjectedApart = (measure: Measure): boolean => measure !== 'trim';
+export const setsInjectedApart = (measure: Averaged): boolean => measure !== 'trim';
 
 /** A loss out of a base weight, both in grams. `loss` is negative where the piece gained. */
 export interface Loss {

@@ -72,8 +72,20 @@ export function askIfDoubtful(
     const question = settled.has(doubt) ? null : ask(piece, cutOf(cut));
     const known = question === null || before === null ? null : ask(before, cutOf(before.cut));
     // The message holds the code and every value, so the same one is the same question.
-    if (question !== null && question.message !== known?.message) throw question;
+    if (question !== null && question.message !== known?.message) throw takingBack(question, before);
   }
+}
+
+/** A weight that a reading drops is taken back, with a dash, where the piece has it already. */
+function takingBack({ code, values, readings }: Ask, before: Weighed | null): Ask {
+  const kept = (name: string) => before !== null && (before[name as WeightName] ?? null) !== null;
+  const set = (reading: Reading) =>
+    Object.entries(reading.set).map(([name, value]) => [name, value === null && kept(name) ? '-' : value]);
+  return new Ask(
+    code,
+    values,
+    readings.map((reading) => ({ ...reading, set: Object.fromEntries(set(reading)) })),
+  );
 }
 
 type FindDoubt = (piece: Doubtable, cut: Cut) => Ask | null;

@@ -7,6 +7,7 @@ import type { Answer, Audience } from '../../shared/chat/request.ts';
 import type { Draft, DraftReading } from '../../shared/club/store.ts';
 import { Ask, type Doubt, type Label, type MemberError, type Reading } from '../../shared/errors.ts';
 import type { Speech } from '../../shared/words/index.ts';
+import { worded } from '../../shared/words/worded.ts';
 import type { Log } from '../log.ts';
 import { type ASIDE, FIX, type MEND, TAKE } from './task.ts';
 
@@ -76,15 +77,6 @@ function draftReading(
         value.form === 'own' ? say.show.weight(value.weight) : say.show.weightIn(value.weight, value.form);
   }
   return { options, confirms: confirms ?? null, opens: opens ?? null, remember: remember ?? null };
-}
-
-/** Each code has its own sentence, so the values that came with a code fit it. */
-export function worded(problem: Ask | MemberError, say: Speech): string {
-  const sentences = (problem instanceof Ask ? say.questions : say.errors) as Record<
-    string,
-    (values: unknown) => string
-  >;
-  return sentences[problem.code]?.(problem.values) ?? problem.message;
 }
 
 const labelled = (label: Label, say: Speech): string =>

@@ -1,20 +1,23 @@
 /** Who asks, and where: everything that a command may know about both. */
 import type { Command, Context } from '../../shared/chat/command.ts';
+import type { Exchange } from '../../shared/chat/exchange.ts';
 import type { Audience, Request, Scene } from '../../shared/chat/request.ts';
 import type { Club } from '../../shared/club/club.ts';
 import { guessClub } from '../../shared/club/guess.ts';
 import type { Member } from '../../shared/club/member.ts';
-import type { ClubStore, Store } from '../../shared/club/store.ts';
+import type { ClubStore, MemberStore, Store } from '../../shared/club/store.ts';
 import type { Find } from '../../shared/findings/index.ts';
 import { dayAt } from '../../shared/measure/day.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
 import { type Language, type Speech, speak } from '../../shared/words/index.ts';
+import type { OpenExchange } from '../exchange/open.ts';
 import type { Findings } from '../findings/open.ts';
 import type { Log } from '../log.ts';
 
 export interface DeskParts {
   store: Store;
   findings: Pick<Findings, 'of'>;
+  exchange: OpenExchange;
   commands: readonly Command[];
   log: Log;
   /** Languages other than the shipped ones: for tests. */
@@ -25,6 +28,8 @@ export interface DeskParts {
 export interface Room {
   request: Request;
   store: ClubStore;
+  self: MemberStore;
+  exchange: Exchange;
   find: Find;
   club: Club;
   member: Member;
@@ -38,9 +43,12 @@ export async function enter(parts: DeskParts, request: Request): Promise<Room> {
   const club = (await store.settings()) ?? (await store.found(guessClub(request.club, request.clubLocale)));
   const member = await store.member(request.member);
   const find = parts.findings.of(request.club);
+  const exchange = parts.exchange({ store, club, member: member.id, now: request.now });
   return {
     request,
     store,
+    self: parts.store.everywhere(request.member),
+    exchange,
     find,
     club,
     member,
@@ -76,12 +84,14 @@ export async function pansOf(store: ClubStore, member: string): Promise<Readonly
 
 /** A command's context before anything of its line is read. */
 export function context(
-  { request, store, find, club, member, wordsFor }: Room,
+  { request, store, self, exchange, find, club, member, wordsFor }: Room,
   { id, say }: { id: string; say: Speech },
 ): Context {
   return {
     id,
     store,
+    self,
+    exchange,
     find,
     club,
     member,

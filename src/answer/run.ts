@@ -73,6 +73,9 @@ function fixForm({ say }: Room, command: Command, draft: Draft, seenBy: string, 
   });
 }
 
+const holdsFile = ({ options }: Command, typed: Typed['typed']): boolean =>
+  Object.keys(typed).some((name) => options[name]?.kind === 'file');
+
 interface Typed {
   typed: Readonly<Record<string, string>>;
   draft: Draft | null;
@@ -90,7 +93,8 @@ async function runLine(
   const { command, replaces } = task;
   const id = draft?.interaction ?? request.id;
   const held = { command, typed, confirmed, interaction: id, member: member.id, now: request.now };
-  line.held = { ...held, seenBy: seenBy(task) };
+  // What a form can't hold again is typed anew.
+  line.held = holdsFile(command, typed) ? null : { ...held, seenBy: seenBy(task) };
   if (task.kind === 'run' && task.slip !== undefined) throw task.slip;
   const found = context(room, { id, say: room.say(task.audience) });
   const pans = await pansOf(store, member.id);

@@ -9,6 +9,7 @@ import {
 } from 'discord.js';
 import { readActionId } from '../../shared/chat/action-id.ts';
 import type { Completion, Request, Scene } from '../../shared/chat/request.ts';
+import { writeSentFile } from '../../shared/chat/sent-file.ts';
 import type { Answerable } from './say.ts';
 
 /** Where and by whom; null outside of a club. */
@@ -35,11 +36,12 @@ function read(command: string, options: readonly CommandInteractionOption[]): Ty
   if (first && (first.type === OptionType.Subcommand || first.type === OptionType.SubcommandGroup)) {
     return read(`${command} ${first.name}`, first.options ?? []);
   }
-  const told = options.map(({ name, value }) => [name, textOf(value)] as const);
+  const told = options.map((option) => [option.name, textOf(option)] as const);
   return { command, options: Object.fromEntries(told) };
 }
 
-function textOf(value: CommandInteractionOption['value']): string {
+function textOf({ value, attachment }: CommandInteractionOption): string {
+  if (attachment) return writeSentFile(attachment);
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return String(value ?? '');
 }

@@ -2,6 +2,7 @@
 import { type Client, DiscordAPIError, RESTJSONErrorCodes, Routes } from 'discord.js';
 import type { Reply } from '../../shared/chat/reply.ts';
 import type { Posted } from '../../shared/club/store.ts';
+import type { Changes } from './changes.ts';
 import { type Drawing, drawAll } from './drawing.ts';
 import { picturesOf, render } from './render.ts';
 
@@ -13,13 +14,17 @@ const GONE: readonly (string | number)[] = [
   RESTJSONErrorCodes.MissingPermissions,
 ];
 
-/** Puts `reply` in the place of a card that was posted. False where the card is no longer there. */
+/**
+ * Puts `reply` in the place of a card that was posted, unless a newer change came first while its picture was drawn.
+ * False where the card is no longer there.
+ */
 export async function editCard(
   client: Client,
   { channel, message }: Pick<Posted, 'channel' | 'message'>,
   reply: Reply,
-  drawing: Drawing,
+  drawing: Drawing & { changes: Changes },
 ): Promise<boolean> {
+  const change = drawing.changes.begin(message);
   const { flags, components, files } = render(reply, await drawAll(picturesOf(reply), drawing));
   const attachments = files.map(({ name, alt }, id) => ({
     id: String(id),
@@ -27,6 +32,7 @@ export async function editCard(
     description: alt,
   }));
   try {
+    if (!change.isNewest()) return true;
     await client.rest.patch(Routes.channelMessage(channel, message), {
       body: { flags, components, attachments, allowed_mentions: { parse: [] } },
       files: files.map(({ name, bytes }) => ({ name, data: bytes, contentType: 'image/png' })),
@@ -35,5 +41,7 @@ export async function editCard(
   } catch (error) {
     if (error instanceof DiscordAPIError && GONE.includes(error.code)) return false;
     throw error;
+  } finally {
+    change.end();
   }
 }

@@ -26,7 +26,7 @@ interface Card {
 
 /** An option of a command: every kind reaches the desk as text. */
 export interface OptionCard extends Card {
-  kind: 'text' | 'yes-no' | 'member';
+  kind: 'text' | 'yes-no' | 'member' | 'file';
   choices?: readonly { label: string; value: string; labelLocalizations?: Localized }[];
   /** Whether the desk completes it while it is typed. */
   completes?: boolean;
@@ -72,6 +72,7 @@ const describe = (card: Card) => ({
 function optionBody(option: OptionCard): APIApplicationCommandBasicOption {
   if (option.kind === 'yes-no') return { ...describe(option), type: OptionType.Boolean };
   if (option.kind === 'member') return { ...describe(option), type: OptionType.User };
+  if (option.kind === 'file') return { ...describe(option), type: OptionType.Attachment };
   if (!option.choices)
     return { ...describe(option), type: OptionType.String, autocomplete: option.completes ?? false };
   const choices = option.choices.map(({ label, value, labelLocalizations }) => ({

@@ -15,10 +15,18 @@ export function apiAddress(url: string): string {
   return url.replace(/\/+$/, '').replace(/\/v\d+$/, '');
 }
 
+/** Which one of several processes that share the platform's clubs. */
+export interface ShardOf {
+  /** From 0. */
+  id: number;
+  count: number;
+}
+
 /** A client that is not connected yet. It asks `apiUrl` for the gateway's address. */
-export function createClient(apiUrl: string, log: Log): Client {
+export function createClient(apiUrl: string, log: Log, shard?: ShardOf): Client {
   const client: Client = new Client({
     intents: [GatewayIntentBits.Guilds],
+    ...(shard === undefined ? {} : { shards: [shard.id], shardCount: shard.count }),
     allowedMentions: { parse: [] },
     rest: { api: apiAddress(apiUrl) },
     waitGuildTimeout: WAIT_FOR_CLUBS_MS,

@@ -1,9 +1,13 @@
 /** Which clubs the bot is in: noted when it joins, is removed, or finds on logging in that it was removed meanwhile. */
 import {
   type Client,
+  DiscordAPIError,
   Events,
   GatewayDispatchEvents,
+  type GatewayGuildCreateDispatchData,
   type GatewayReadyDispatchData,
+  RESTJSONErrorCodes,
+  Routes,
   ShardClientUtil,
 } from 'discord.js';
 import type { Store } from '../../shared/club/store.ts';
@@ -34,6 +38,8 @@ export function watchClubs(
       }
     });
   };
+  /** Known to be there. A list can lack a club in an outage: when the club is told of after all, it is back. */
+  const listed = new Set<string>();
   const left = (club: string) => note({ club }, 'left a club', () => store.left(club, now()));
   const returned = (club: string) => note({ club }, 'is in a club', () => store.returned(club));
 
@@ -43,15 +49,29 @@ export function watchClubs(
     const shards = ready.shard?.[1] ?? 1;
     const ours = (club: string) =>
       SERVER.test(club) && ShardClientUtil.shardIdForGuildId(club, shards) === shard;
+    for (const club of [...listed].filter(ours)) listed.delete(club);
+    for (const club of there) listed.add(club);
     note({ clubs: there.length }, 'compared the clubs with the store', async () => {
       const known = await store.clubs();
-      for (const club of known.filter(ours).filter((id) => !there.includes(id))) left(club);
+      // Here and now: told of later, it would be after one that was told of after all.
+      for (const club of known.filter(ours).filter((id) => !listed.has(id))) {
+        await store.left(club, now());
+        log.info({ club }, 'left a club');
+      }
       for (const club of there.filter((id) => !known.includes(id))) await store.returned(club);
     });
   });
-  client.on(Events.GuildCreate, ({ id }) => returned(id));
+  // Not the library's event: it says nothing of a club that its cache still holds, as after a list that lacked it.
+  client.ws.on(GatewayDispatchEvents.GuildCreate, ({ id, unavailable }: GatewayGuildCreateDispatchData) => {
+    if (unavailable || listed.has(id)) return;
+    listed.add(id);
+    returned(id);
+  });
   // An outage is another event: the library keeps the two apart by the platform's mark.
-  client.on(Events.GuildDelete, ({ id }) => left(id));
+  client.on(Events.GuildDelete, ({ id }) => {
+    listed.delete(id);
+    left(id);
+  });
 
   return {
     noted: async () => {
@@ -61,4 +81,21 @@ export function watchClubs(
       }
     },
   };
+}
+
+/** The platform's word that the bot is in no such server. */
+const GONE: readonly (string | number)[] = [
+  RESTJSONErrorCodes.UnknownGuild,
+  RESTJSONErrorCodes.MissingAccess,
+];
+
+/** Asks the platform whether the bot is in a club. Throws where it gives no answer, as in an outage: then nobody knows. */
+export async function isInClub(client: Client, club: string): Promise<boolean> {
+  try {
+    await client.rest.get(Routes.guild(club));
+    return true;
+  } catch (error) {
+    if (error instanceof DiscordAPIError && GONE.includes(error.code)) return false;
+    throw error;
+  }
 }

@@ -1,13 +1,13 @@
 /** Drawing belongs to the work of an answer, but an answer never waits for it for long, nor fails with it. */
-import { setTimeout as wait } from 'node:timers/promises';
-import type { Draw, Picture } from '../../shared/pictures/picture.ts';
+import type { Picture } from '../../shared/pictures/picture.ts';
 import type { Log } from '../log.ts';
+import type { DrawInTurn } from '../pictures/turns.ts';
 import { problem } from './problem.ts';
 import type { Drawn } from './render.ts';
 
 export interface Drawing {
-  draw: Draw;
-  /** After this many milliseconds the text goes alone. */
+  draw: DrawInTurn;
+  /** After this many milliseconds the text stays alone. */
   withinMs: number;
   log: Log;
 }
@@ -25,10 +25,11 @@ export async function drawAll(pictures: readonly Picture[], drawing: Drawing): P
 }
 
 async function drawInTime(picture: Picture, { draw, withinMs, log }: Drawing): Promise<Uint8Array | null> {
-  const done = new AbortController();
-  const late = wait(withinMs, null, { signal: done.signal }).catch(() => null);
+  const over = new AbortController();
+  const late = new Promise<null>((resolve) => over.signal.addEventListener('abort', () => resolve(null)));
+  const timer = setTimeout(() => over.abort(), withinMs);
   try {
-    const bytes = await Promise.race([draw(picture), late]);
+    const bytes = await Promise.race([late, draw(picture, over.signal)]);
     if (!bytes) log.warn({ picture: picture.name, withinMs }, 'a picture took too long: the text went alone');
     return bytes;
   } catch (error) {
@@ -38,6 +39,6 @@ async function drawInTime(picture: Picture, { draw, withinMs, log }: Drawing): P
     );
     return null;
   } finally {
-    done.abort();
+    clearTimeout(timer);
   }
 }

@@ -14,6 +14,8 @@ export const LIMITS = {
   text: 4000,
   components: 40,
   files: 10,
+  /** Of all files of a message: what a server of no special standing takes. */
+  fileBytes: 10 * 1024 * 1024,
   galleryItems: 10,
   alt: 1024,
   customId: 100,
@@ -96,7 +98,7 @@ function holdPart(part: MessagePart, hold: Hold): void {
 /** A message as `render` makes it, or as it was read off the wire. */
 export interface CheckedMessage extends Pick<MessageBody, 'components'> {
   flags: number;
-  files: readonly { name: string }[];
+  files: readonly { name: string; bytes?: Uint8Array }[];
 }
 
 /** What of a message breaks a limit or a rule of the platform, one line each; empty for a message that can be sent. */
@@ -105,14 +107,17 @@ export function overLimits(message: CheckedMessage): string[] {
   const parts = flatten(message.components);
   const ids = parts.flatMap((part) => ('custom_id' in part ? [part.custom_id] : []));
   const texts = parts.flatMap((part) => (part.type === ComponentType.TextDisplay ? [part.content] : []));
-  const shown = parts.flatMap((part) =>
-    part.type === ComponentType.MediaGallery ? part.items.map(({ media }) => media.url) : [],
-  );
+  const shown = parts.flatMap((part) => {
+    if (part.type === ComponentType.File) return [part.file.url];
+    return part.type === ComponentType.MediaGallery ? part.items.map(({ media }) => media.url) : [];
+  });
   const sent = message.files.map(({ name }) => `attachment://${name}`);
 
   hold('components', parts.length, LIMITS.components, 1);
   hold('characters in all texts', texts.join('').length, LIMITS.text);
   hold('files', message.files.length, LIMITS.files);
+  const bytes = message.files.reduce((sum, file) => sum + (file.bytes?.length ?? 0), 0);
+  hold('bytes of all files', bytes, LIMITS.fileBytes);
   for (const part of parts) holdPart(part, hold);
   for (const id of ids) hold(`characters in id ${id}`, id.length, LIMITS.customId, 1);
   for (const id of repeated(ids)) found.push(`id ${id} twice`);

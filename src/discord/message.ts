@@ -27,7 +27,7 @@ export type MessagePart =
 export interface MessageFile {
   name: string;
   bytes: Uint8Array;
-  /** The picture in words. */
+  /** The picture in words; of a file to take away, its name. */
   alt: string;
 }
 

@@ -96,6 +96,29 @@ export async function applicationOf(rest: Pick<Rest, 'get'>): Promise<string> {
   return application.id;
 }
 
+const registeredIn = async (
+  rest: Pick<Rest, 'get'>,
+  application: string,
+  scope: Scope,
+): Promise<Registered> => {
+  const query = new URLSearchParams({ with_localizations: 'true' });
+  return (await rest.get(routeOf(application, scope), { query })) as Registered;
+};
+
+/** How the commands that the platform has stand to ours. */
+export async function compareCommands(
+  rest: Pick<Rest, 'get'>,
+  application: string,
+  cards: readonly CommandCard[],
+  scope: Scope,
+): Promise<'same' | 'other' | 'none'> {
+  const registered = await registeredIn(rest, application, scope);
+  if (registered.length === 0) return 'none';
+  return hashCommands(registered, scope) === hashCommands(commandBodies(cards, scope), scope)
+    ? 'same'
+    : 'other';
+}
+
 /**
  * Registers the commands for every server, or for `guild` alone, unless the platform has just these already.
  * The other scope is left alone unless it is named in `empty`: commands in both would be shown twice.
@@ -110,9 +133,7 @@ export async function registerCommands(
   const route = routeOf(application, scope);
   const body = commandBodies(cards, scope);
   const hash = hashCommands(body, scope);
-  const query = new URLSearchParams({ with_localizations: 'true' });
-  const registered = (await rest.get(route, { query })) as Registered;
-  const changed = hashCommands(registered, scope) !== hash;
+  const changed = hashCommands(await registeredIn(rest, application, scope), scope) !== hash;
   if (changed) await rest.put(route, { body });
   if (where.empty) await rest.put(routeOf(application, where.empty), { body: [] });
   return { changed, commands: body.length, hash };

@@ -45,7 +45,7 @@ function messageOf(pages: readonly Page[]): MessageBody {
   return {
     flags: MessageFlags.IsComponentsV2,
     components: pages.flatMap(({ body }, index) => [body, ...(rows[index] ?? [])]),
-    files: pages.flatMap(({ file }) => file ?? []),
+    files: pages.flatMap(({ files }) => files),
   };
 }
 
@@ -75,8 +75,15 @@ interface Purse {
 interface Page {
   body: APIMessageTopLevelComponent;
   rows: readonly Row[];
-  file: MessageFile | null;
+  files: readonly MessageFile[];
 }
+
+const takenAway = (page: Reply): MessageFile[] =>
+  (page.files ?? []).map(({ name, content }) => ({
+    name,
+    bytes: typeof content === 'string' ? Buffer.from(content) : content,
+    alt: name,
+  }));
 
 function renderPage(page: Reply, file: MessageFile | null, purse: Purse): Page {
   const small = (page.small ?? []).flatMap((line) => line.split('\n')).filter((line) => line !== '');
@@ -97,8 +104,11 @@ function renderPage(page: Reply, file: MessageFile | null, purse: Purse): Page {
     if (!file) parts.push({ type: ComponentType.Separator });
     parts.push({ type: ComponentType.TextDisplay, content: print.join('\n') });
   }
+  const away = takenAway(page);
+  for (const { name } of away)
+    parts.push({ type: ComponentType.File, file: { url: `attachment://${name}` } });
   const body = { type: ComponentType.Container as const, components: parts };
-  return { body, rows: renderActions(page.actions ?? []), file };
+  return { body, rows: renderActions(page.actions ?? []), files: [...(file ? [file] : []), ...away] };
 }
 
 /** Takes the lines that fit out of the purse. */

@@ -84,3 +84,10 @@ export async function say(
   }
   return interaction.followUp(created(body, privately));
 }
+
+/** Shows a message of this interaction once more, with its pictures. */
+export async function sayAnew(interaction: Answerable, message: Message, body: MessageBody): Promise<void> {
+  // What was pressed is known to the press as its original alone.
+  const pressed = isOnMessage(interaction) && interaction.message.id === message.id;
+  await interaction.editReply({ ...edited(body), message: pressed ? '@original' : message.id });
+}

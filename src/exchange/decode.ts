@@ -1,6 +1,6 @@
 /** The bytes of a file as text, in whichever encoding a spreadsheet saved them. */
 import { MemberError } from '../../shared/errors.ts';
-import type { Limits } from './limits.ts';
+import { type Limits, refuseLarge } from './limits.ts';
 
 export type Bytes = AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
 
@@ -10,7 +10,6 @@ const WINDOWS = '€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”�
 const WORKBOOKS = ['PK\x03\x04', 'PK\x05\x06', '\xd0\xcf\x11\xe0'];
 /** Bytes are decoded, and then parsed, in pieces of this size: the parser may take milliseconds for each. */
 const SLICE = 4096;
-const MEGABYTE = 1_000_000;
 /** Bytes that tell what kind of file it is. */
 const LONGEST_MARK = 4;
 
@@ -22,12 +21,12 @@ type Decode = (bytes: Uint8Array, last: boolean) => string;
  * The text in pieces.
  * @throws MemberError for a workbook, for what is no text, and for more bytes than the limit, as soon as that is seen.
  */
-export async function* decode(source: Bytes, { bytes: most }: Limits): AsyncGenerator<string> {
+export async function* decode(source: Bytes, limits: Limits): AsyncGenerator<string> {
   let decoder: Decode | null = null;
   let total = 0;
   for await (const slice of slices(source)) {
     total += slice.length;
-    if (total > most) throw new MemberError('csv-too-large', { megabytes: Math.round(most / MEGABYTE) });
+    refuseLarge(total, limits);
     decoder ??= decoderFor(slice);
     yield refuseBinary(decoder(slice, false));
   }

@@ -1,4 +1,5 @@
 /** A file becomes pieces, and the rows that do not, with the reason. Nothing is kept here. */
+import type { BadRow, TableRead } from '../../shared/chat/exchange.ts';
 import type { Club } from '../../shared/club/club.ts';
 import type { ImportedPiece } from '../../shared/club/piece.ts';
 import { type Header, namesKnown, readHeader } from '../../shared/csv/header.ts';
@@ -27,26 +28,9 @@ export interface TableSettings {
   onProgress?: (done: number, rows: number) => void;
 }
 
-/** A row that is no piece. */
-export interface BadRow {
-  line: number;
-  /** As the file calls it; null where the row as a whole is to blame. */
-  column: string | null;
-  problem: RowProblem['problem'];
-}
-
-export interface Table {
-  /** How many rows there are under the header. */
-  rows: number;
+export interface Table extends TableRead {
   /** In posting order. */
   pieces: readonly ImportedPiece[];
-  /** The first of them, as many as the limit lists. */
-  bad: readonly BadRow[];
-  badCount: number;
-  /** Names of columns that were passed over. */
-  ignored: readonly string[];
-  /** Rows in which a bare number was taken to be in the club's units. */
-  unitsTaken: number;
 }
 
 const HEADER_AMONG = 5;

@@ -4,7 +4,7 @@ import { MemberError } from '../../shared/errors.ts';
 import type { Breather } from './breather.ts';
 import { type Bytes, decode } from './decode.ts';
 import type { Limits } from './limits.ts';
-import { findSeparator } from './separator.ts';
+import { findSeparator, isPage } from './separator.ts';
 
 export interface Row {
   /** The line of the file that it starts at, from 1. */
@@ -50,6 +50,7 @@ interface Feed {
 }
 
 function openFeed(beginning: string, limits: Limits, rows: Row[]): Feed {
+  if (isPage(beginning)) throw new MemberError('csv-page', {});
   const { separator, text: start, linesTaken } = findSeparator(beginning);
   /** The line that the next row starts at, or one of the empty ones before it. */
   let line = linesTaken + 1;

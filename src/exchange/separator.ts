@@ -15,6 +15,12 @@ export interface Separated {
   linesTaken: number;
 }
 
+/** How a page of the web begins. */
+const PAGE = /^\s*(?:<!doctype html|<html|<head|<\?xml)/i;
+
+/** Whether the text is a page of the web: what one gets where a link was saved in place of its table. */
+export const isPage = (start: string): boolean => PAGE.test(start);
+
 /** `start` is the beginning of the file, and holds its first lines. */
 export function findSeparator(start: string): Separated {
   const told = TOLD.exec(start);

@@ -33,8 +33,6 @@ loadFonts();
 
 /** Phones show a picture at two pixels or more to a layout pixel. */
 const DENSITY = 2;
-/** Each drawing in work holds its canvas: some 6 MB that the garbage collector does not see. */
-const MOST_AT_ONCE = 2;
 
 type ChartItem = ConstructorParameters<typeof Chart>[0];
 
@@ -72,34 +70,8 @@ async function drawn<Result>(
 
 const messageOf = (cause: unknown): string => (cause instanceof Error ? cause.message : String(cause));
 
-let inWork = 0;
-const waiting: (() => void)[] = [];
-
-/** Waits for one's turn: first come, first served. */
-async function turn(): Promise<void> {
-  if (inWork < MOST_AT_ONCE) inWork += 1;
-  else await new Promise<void>((resolve) => waiting.push(resolve));
-}
-
-/** Hands the turn to the next in line. */
-function leave(): void {
-  const next = waiting.shift();
-  if (next) next();
-  else inWork -= 1;
-}
-
-/**
- * Draws a picture as PNG at double density. At most two are in work at once, the others wait in their order.
- * A picture that can't be drawn rejects with an error that names it.
- */
-export const draw: Draw = async (picture) => {
-  await turn();
-  try {
-    return await drawn(picture, (canvas) => canvas.encode('png'));
-  } finally {
-    leave();
-  }
-};
+/** Draws a picture as PNG at double density. One that can't be drawn rejects with an error that names it. */
+export const draw: Draw = (picture) => drawn(picture, (canvas) => canvas.encode('png'));
 
 /** Where the texts of a picture come to stand, in layout pixels. */
 export const layOut = (picture: Picture): Promise<readonly PlacedLine[]> =>

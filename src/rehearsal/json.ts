@@ -9,7 +9,7 @@ export interface Said {
   as: string;
 }
 
-/** `{line, as, command, ok, audience, text, figures, privately?, told?, welcome?, picture?, actions?, ask?, form?, error?}` */
+/** `{line, as, command, ok, audience, text, figures, privately?, told?, welcome?, picture?, files?, actions?, ask?, form?, error?}` */
 export function outcomeJson(
   { line, as }: Said,
   outcome: Outcome,
@@ -56,6 +56,9 @@ function replyJson({ welcome, ...reply }: Reply, picture: string | null): Record
       ? {}
       : { told: { to: reply.tell.member, text: replyText(reply.tell.reply) } }),
     ...(reply.picture === undefined ? {} : { picture: { file: picture, alt: reply.picture.alt } }),
+    ...(reply.files === undefined
+      ? {}
+      : { files: reply.files.map(({ name, content }) => ({ name, bytes: Buffer.byteLength(content) })) }),
     ...(reply.actions === undefined ? {} : { actions: reply.actions.map(({ label }) => label) }),
   };
 }

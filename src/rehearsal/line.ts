@@ -2,7 +2,9 @@
 import type { Command } from '../../shared/chat/command.ts';
 import { readLine, readOptions, type Typable } from '../../shared/chat/line.ts';
 import type { Answer, Choice, Due } from '../../shared/chat/request.ts';
+import { writeSentFile } from '../../shared/chat/sent-file.ts';
 import { speak } from '../../shared/words/index.ts';
+import { attach } from './attachment.ts';
 import { ask, canSelect, complete, press, type Stage, StageError, select, submit } from './stage.ts';
 
 /** What a line came to: an answer, completions, or a change of the scene. */
@@ -47,8 +49,18 @@ function playSaid(stage: Stage, said: string): Promise<Outcome> {
 
 async function typed(stage: Stage, line: string): Promise<Outcome> {
   const { command, options } = readLine(line, typable(stage.commands));
-  const chosen = choose(stage, command, options);
+  const chosen = choose(stage, command, await attachFiles(stage, command, options));
   return { kind: 'answer', command, answer: await ask(stage, { kind: 'command', command, options: chosen }) };
+}
+
+/** `file:PATH` attaches what is there. */
+async function attachFiles({ commands }: Stage, command: string, typed: Record<string, string>) {
+  const options = commands.find(({ name }) => name === command)?.options;
+  const attaching = Object.entries(typed).map(async ([name, text]) => {
+    const isFile = options?.[name]?.kind === 'file';
+    return [name, isFile ? writeSentFile(await attach(text)) : text] as const;
+  });
+  return Object.fromEntries(await Promise.all(attaching));
 }
 
 /** A platform shows fixed choices in words and sends their values; here either may be typed. */

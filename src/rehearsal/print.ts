@@ -60,6 +60,9 @@ function shown(reply: Reply, seen: string, picture: string | null): string {
     ...(reply.picture === undefined
       ? []
       : [`  (picture${picture === null ? '' : ` ${picture}`}: ${reply.picture.alt})`]),
+    ...(reply.files ?? []).map(
+      ({ name, content }) => `  (file ${name}: ${Buffer.byteLength(content)} bytes)`,
+    ),
     ...(reply.actions?.length ? [`  ${reply.actions.map(actionText).join(' ')}`] : []),
   ].join('\n');
   return `(${seen})\n${body.replace(/^/gm, '  ')}`;

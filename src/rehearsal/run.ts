@@ -4,12 +4,14 @@ import { join } from 'node:path';
 import { commands } from '../../commands/index.ts';
 import { Ask, MemberError } from '../../shared/errors.ts';
 import { type Language, speak } from '../../shared/words/index.ts';
+import { worded } from '../../shared/words/worded.ts';
 import { openDesk } from '../answer/desk.ts';
-import { worded } from '../answer/explain.ts';
+import { openExchange } from '../exchange/open.ts';
 import { openFindings } from '../findings/open.ts';
 import { openLog, SILENT } from '../log.ts';
 import { draw } from '../pictures/local.ts';
 import { openStore } from '../store/open.ts';
+import { attached } from './attachment.ts';
 import { failureJson, outcomeJson } from './json.ts';
 import { isSilent, type Outcome, play } from './line.ts';
 import { outcomeText } from './print.ts';
@@ -24,7 +26,7 @@ export interface Settings {
   seed: number | null;
   json: boolean;
   locale: string;
-  /** Where pictures are written; null: they are not drawn. */
+  /** Where pictures and attached files are written; null: pictures are not drawn. */
   pictures: string | null;
   languages?: Readonly<Record<string, Language>>;
 }
@@ -55,6 +57,7 @@ export async function openRehearsal(settings: Settings): Promise<Rehearsal> {
     desk: openDesk({
       store,
       findings: openFindings(store, null),
+      exchange: openExchange({ attachment: attached, isMember: () => true }),
       commands,
       log: process.env.LOG_LEVEL ? openLog(process.env.LOG_LEVEL) : SILENT,
       ...(languages === undefined ? {} : { languages }),
@@ -66,16 +69,21 @@ export async function openRehearsal(settings: Settings): Promise<Rehearsal> {
     form: null,
     nextId: countIds(seed),
   };
-  let pictures = 0;
-  const drawn = async (outcome: Outcome): Promise<string | null> => {
-    const picture =
-      outcome.kind === 'answer' && outcome.answer.kind === 'reply' ? outcome.answer.reply.picture : undefined;
-    if (settings.pictures === null || picture === undefined) return null;
-    pictures += 1;
-    const file = join(settings.pictures, `${String(pictures).padStart(3, '0')}-${picture.name}.png`);
-    await mkdir(settings.pictures, { recursive: true });
-    await writeFile(file, await draw(picture));
+  let written = 0;
+  const put = async (folder: string, name: string, content: string | Uint8Array): Promise<string> => {
+    written += 1;
+    const file = join(folder, `${String(written).padStart(3, '0')}-${name}`);
+    await mkdir(folder, { recursive: true });
+    await writeFile(file, content);
     return file;
+  };
+  const drawn = async (outcome: Outcome): Promise<string | null> => {
+    const { pictures: folder } = settings;
+    if (folder === null || outcome.kind !== 'answer' || outcome.answer.kind !== 'reply') return null;
+    const { picture, files = [] } = outcome.answer.reply;
+    const shown = picture && (await put(folder, `${picture.name}.png`, await draw(picture)));
+    for (const { name, content } of files) await put(folder, name, content);
+    return shown ?? null;
   };
   return {
     stage,

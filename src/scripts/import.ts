@@ -1,16 +1,16 @@
 /** `npm run import -- FILE --club ID`: brings the pieces of a table into a club. */
 import { createReadStream, existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import type { BadRow } from '../../shared/chat/exchange.ts';
 import { guessClub } from '../../shared/club/guess.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
 import { kindOf } from '../../shared/csv/blame.ts';
 import { MemberError } from '../../shared/errors.ts';
 import { type Speech, speak } from '../../shared/words/index.ts';
-import { worded } from '../answer/explain.ts';
+import { worded } from '../../shared/words/worded.ts';
 import { readEnvironment } from '../environment.ts';
 import { type Imported, importTable } from '../exchange/import.ts';
 import { HOST_LIMITS } from '../exchange/limits.ts';
-import type { BadRow } from '../exchange/read-table.ts';
 import { databaseFile } from '../store/database.ts';
 import { openStore } from '../store/open.ts';
 import { counter } from './counter.ts';

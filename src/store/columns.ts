@@ -1,5 +1,5 @@
 /** The pieces of one measure as columns: read once for a version, and kept while it stays. */
-import { sql } from 'drizzle-orm';
+import { and, asc, count, desc, eq, isNotNull, sql } from 'drizzle-orm';
 import type { ClubStore, Columns, Factor } from '../../shared/club/store.ts';
 import { pricePerKg } from '../../shared/measure/money.ts';
 import { grams, NANOGRAMS } from '../../shared/measure/units.ts';
@@ -28,6 +28,13 @@ export function columns(db: Database, versions: CutVersions) {
     plate: prepare('plate'),
     cost: prepare('cost'),
   } satisfies Record<Averaged, unknown>;
+  const byPieces = db
+    .select({ cut: piece.cut })
+    .from(piece)
+    .where(and(eq(piece.club, sql.placeholder('club')), isNotNull(piece.cut)))
+    .groupBy(piece.cut)
+    .orderBy(desc(count()), asc(piece.cut))
+    .prepare();
   const recent = recentColumns();
 
   const ofCut = (club: string, cut: CutKey, measure: Averaged, injected: boolean): Columns => {
@@ -51,7 +58,7 @@ export function columns(db: Database, versions: CutVersions) {
     });
 
   return (club: string): Pick<ClubStore, 'columns' | 'cuts' | 'version'> => ({
-    cuts: () => read(() => versions.cuts(club)),
+    cuts: () => read(() => byPieces.all({ club }).map(({ cut }) => cut as CutKey)),
     version: (cut) => read(() => versions.read(club, cut)),
     columns: (cut, measure, injected = false) =>
       readTogether(db, () =>

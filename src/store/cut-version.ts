@@ -1,5 +1,5 @@
 /** A number per cut that rises with each write to it: what was computed for a number stays right for it. */
-import { and, asc, desc, eq, gt, lte, sql } from 'drizzle-orm';
+import { and, asc, eq, gt, lte, sql } from 'drizzle-orm';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import type { Database } from './database.ts';
 import { cutChange, cutVersion } from './schema.ts';
@@ -16,7 +16,7 @@ export interface CutVersions {
   changed(club: string, cut: CutKey, since: number): number[] | null;
   /** Of one cut, or (null) the sum over all: each only rises, so the sum does. */
   read(club: string, cut: CutKey | null): number;
-  /** Most often written to first. */
+  /** Every cut that was ever weighed, in the order of their keys. */
   cuts(club: string): CutKey[];
 }
 
@@ -62,7 +62,7 @@ export function cutVersions(db: Database): CutVersions {
     .select({ cut: cutVersion.cut })
     .from(cutVersion)
     .where(eq(cutVersion.club, club))
-    .orderBy(desc(cutVersion.version), asc(cutVersion.cut))
+    .orderBy(asc(cutVersion.cut))
     .prepare();
 
   return {

@@ -9,9 +9,11 @@ import type { Answer, Desk, Request } from '../../shared/chat/request.ts';
 import { readWeight } from '../../shared/measure/weight.ts';
 import type { Picture } from '../../shared/pictures/picture.ts';
 import { openDesk } from '../../src/answer/desk.ts';
+import { openExchange } from '../../src/exchange/open.ts';
 import { openFindings } from '../../src/findings/open.ts';
 import { SILENT } from '../../src/log.ts';
 import { draw } from '../../src/pictures/local.ts';
+import { attached } from '../../src/rehearsal/attachment.ts';
 import { openStore } from '../../src/store/open.ts';
 import { debateCost } from './debates.ts';
 import { debating } from './debating.ts';
@@ -86,7 +88,8 @@ function ask(desk: Desk, member: number, command: string, options: Record<string
 /** A weigh-in without its picture, on disk, beside the floor: one small write that reaches the disk. */
 async function weighing(): Promise<Desk> {
   const store = await openStore(`file:${join(folder, 'bench.db')}`, { migrate: true });
-  const desk = openDesk({ store, findings: openFindings(store, null), commands, log: SILENT });
+  const exchange = openExchange({ attachment: attached, isMember: () => true });
+  const desk = openDesk({ store, findings: openFindings(store, null), exchange, commands, log: SILENT });
   const weighIn = (run: number) =>
     ask(desk, run % 60, 'weigh', {
       cut: 'packer',

@@ -5,8 +5,10 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { commands } from '../../commands/index.ts';
 import type { Desk } from '../../shared/chat/request.ts';
 import { openDesk } from '../../src/answer/desk.ts';
+import { openExchange } from '../../src/exchange/open.ts';
 import { openFindings } from '../../src/findings/open.ts';
 import { SILENT } from '../../src/log.ts';
+import { attached } from '../../src/rehearsal/attachment.ts';
 import { openStore } from '../../src/store/open.ts';
 import { writeLargeClub } from './large-club.ts';
 import { milliseconds, type Row, spread, timed } from './measure.ts';
@@ -19,7 +21,8 @@ export async function debating(folder: string): Promise<Row[]> {
   await writeLargeClub(url, CLUB, SIZE);
   const store = await openStore(url);
   const findings = openFindings(store, url);
-  const desk = openDesk({ store, findings, commands, log: SILENT });
+  const exchange = openExchange({ attachment: attached, isMember: () => true });
+  const desk = openDesk({ store, findings, exchange, commands, log: SILENT });
   const what = '/debate of 250,000 pieces of 5,000 members';
   // The thread starts once, and not for this club.
   await findings.of('another')('averages', {

@@ -85,6 +85,7 @@ function columnsOf(club: Club, rows: readonly number[], lossOf: (row: number) =>
     confirmed: new Uint8Array(count),
     day: new Int32Array(count),
     pricePerKg: new Float64Array(count).fill(11),
+    spent: Float64Array.from(rows, (row) => (((club.rows.base[row] ?? 0) * GRAMS) / 1000) * 11),
     member: factorOf(rows.map((row) => nameOf(club.rows.member[row] ?? 0))),
     cut: { codes: new Int32Array(count), values: ['beef/brisket-whole'] },
     grade: factorOf(rows.map((row) => gradeAt(club.grade.codes[row] ?? 0))),

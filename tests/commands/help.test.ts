@@ -26,7 +26,7 @@ test.each(['en-US', 'de'])('its lines can be copied (%s)', async (locale) => {
   // "Piece 12" of the examples is one of ours here.
   for (let piece = 1; piece <= 12; piece += 1) await play('/weigh cut:packer bought:14 lb trim:2 lb');
   for (const line of lines) {
-    const said = await say(line);
+    const said = await say(`@ines! ${line}`);
     expect(`${line} ${said.error?.code ?? ''}`).toBe(`${line} `);
   }
   expect(stage.scene.member).toBe('ines');

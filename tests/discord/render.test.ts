@@ -185,3 +185,25 @@ describe('a form', () => {
     ]);
   });
 });
+
+test('files to take away stand last, each shown and sent once, as UTF-8', () => {
+  const files = [
+    { name: 'bad-rows.txt', content: 'Größe\n' },
+    { name: 'club-pieces.csv', content: new Uint8Array([1, 2]) },
+  ];
+  const body = render({ answer: 'Here.', small: ['x'], files, figures: {} });
+  expect(overLimits(body)).toEqual([]);
+  expect(body.files.map(({ name, bytes }) => [name, bytes.length])).toEqual([
+    ['bad-rows.txt', 8],
+    ['club-pieces.csv', 2],
+  ]);
+  const [container] = body.components;
+  const parts = container !== undefined && 'components' in container ? container.components : [];
+  expect(parts.slice(-2)).toEqual(
+    files.map(({ name }) => ({ type: ComponentType.File, file: { url: `attachment://${name}` } })),
+  );
+  const large = { name: 'large.csv', content: new Uint8Array(10 * 1024 * 1024 + 1) };
+  expect(overLimits(render({ answer: 'Here.', files: [large], figures: {} }))).toEqual([
+    'bytes of all files: 10485761, at most 10485760',
+  ]);
+});

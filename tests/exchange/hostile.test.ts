@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { Ask, MemberError } from '../../shared/errors.ts';
 import { speak } from '../../shared/words/index.ts';
-import { worded } from '../../src/answer/explain.ts';
+import { worded } from '../../shared/words/worded.ts';
 import { importTable } from '../../src/exchange/import.ts';
 import { CHAT_LIMITS } from '../../src/exchange/limits.ts';
 import { readTable } from '../../src/exchange/read-table.ts';
@@ -25,7 +25,8 @@ describe('a file that is no table', () => {
     ['NUL bytes', `${HEADER}packer,14 lb,a\0b\n`, 'csv-binary'],
     ['a picture', Buffer.from('89504e470d0a1a0a0000000d', 'hex'), 'csv-binary'],
     ['UTF-16 without its mark', Buffer.from(HEADER, 'utf16le'), 'csv-binary'],
-    ['a page', '<!DOCTYPE html><html lang="en"></html>', 'csv-no-header'],
+    ['a page', '\ufeff\n<!DOCTYPE html><html lang="en"></html>', 'csv-page'],
+    ['a page without its head', '<html>cut,bought</html>', 'csv-page'],
     ['JSON', '[{"cut":"packer","bought":"14 lb"}]', 'csv-no-header'],
     ['prose', 'Dear club, here are my figures.', 'csv-no-header'],
     [

@@ -78,7 +78,8 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
     club.ofMember(id, from, to),
   ),
   weighed: step('weighed', fc.tuple(cut, day, day), (club, [key, from, to]) => club.weighed(key, from, to)),
-  cuts: step('cuts', fc.constant(null), (club) => club.cuts()),
+  // Versions begin where an erased club's ended, so of cuts that were written to as often either may stand first.
+  cuts: step('cuts', fc.constant(null), async (club) => (await club.cuts()).toSorted()),
   version: step('version', cut, async (club, key) => {
     const before = await club.version(key);
     await club.start(samplePiece('1', { cut: key ?? BUTT }));

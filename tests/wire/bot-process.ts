@@ -2,6 +2,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
+import { onTestFinished } from 'vitest';
 
 const MAIN = fileURLToPath(new URL('../../src/main.ts', import.meta.url));
 /** By its address: the process runs in a folder where nothing is installed. */
@@ -10,6 +11,12 @@ const TSX = import.meta.resolve('tsx');
 export interface BotProcess {
   /** Sends the signal and resolves once the process is gone. */
   kill(signal: NodeJS.Signals): Promise<Ended>;
+  /** Sends the signal and waits for nothing. */
+  send(signal: NodeJS.Signals): void;
+  /** Resolves when its log says so; throws with what it said where it ends before. */
+  says(text: string): Promise<void>;
+  /** What it logged so far. */
+  output(): string;
   /** Resolves when it is logged in and answers; throws with what it said where it ends before. */
   ready: Promise<void>;
   ended: Promise<Ended>;
@@ -30,6 +37,8 @@ export function startProcess(folder: string, environment: Readonly<Record<string
     env: { PATH: process.env.PATH ?? '', ...environment },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
+  // A test that fails leaves it running: it must not outlive the test.
+  onTestFinished(() => void child.kill('SIGKILL'));
   const said = { output: '', errors: '' };
   child.stdout.on('data', (text) => {
     said.output += text;
@@ -40,12 +49,16 @@ export function startProcess(folder: string, environment: Readonly<Record<string
   const ended = once(child, 'close').then(
     ([code, signal]): Ended => ({ code, signal, output: said.output, errors: said.errors }),
   );
-  const ready = until(child, ended, () => said.output.includes('"msg":"ready as'));
+  const says = (text: string) => until(child, ended, () => said.output.includes(text));
+  const ready = says('"msg":"ready as');
   // Who does not wait for it does not want to hear of it either.
   ready.catch(() => {});
   return {
     ended,
     ready,
+    says,
+    output: () => said.output,
+    send: (signal) => void child.kill(signal),
     kill: (signal) => {
       child.kill(signal);
       return ended;
@@ -54,6 +67,7 @@ export function startProcess(folder: string, environment: Readonly<Record<string
 }
 
 async function until(child: ChildProcess, ended: Promise<Ended>, holds: () => boolean): Promise<void> {
+  if (holds()) return;
   const heard = new Promise<void>((resolve) => {
     child.stdout?.on('data', () => {
       if (holds()) resolve();

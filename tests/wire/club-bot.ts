@@ -28,12 +28,15 @@ export interface ClubBotOptions extends Omit<BotOptions, 'now'> {
   /** The club's. */
   locale?: string;
   platform?: StandInOptions;
+  /** Beside those that every such bot has. */
+  settings?: Readonly<Record<string, string>>;
 }
 
 /** A bot in one club. Closing throws where the platform or the log complains. */
 export async function openClubBot({
   locale = 'en-US',
   platform: how = UNHURRIED,
+  settings = {},
   ...options
 }: ClubBotOptions = {}): Promise<ClubBot> {
   const platform = await openStandIn(how);
@@ -46,6 +49,7 @@ export async function openClubBot({
     DISCORD_API_URL: platform.apiUrl,
     DATABASE_URL: folder.url('club.db'),
     BACKUP_DIR: folder.path,
+    ...settings,
   });
   const bot = await startBot(environment, log, { deferAfterMs: 9000, ...options, now: () => clock.now });
   const faults = () => log.lines.filter(({ level }) => level === 'error');

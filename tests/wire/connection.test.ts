@@ -139,6 +139,26 @@ describe('the clubs of the store', () => {
     await expect.poll(() => store.clubs()).toHaveLength(2);
   });
 
+  test('that the list lacks in an outage are back when they are told of', async () => {
+    const missing = platform.addClub();
+    await found(missing.id);
+    missing.goesUnlisted();
+    await open(quiet, { store });
+    await expect.poll(() => store.clubs()).toEqual([]);
+    missing.comesBack();
+    await expect.poll(() => store.clubs()).toEqual([missing.id]);
+  });
+
+  test('are asked about before anything is deleted: there, gone, or no answer', async () => {
+    const [here, removed, failing] = [platform.addClub(), platform.addClub(), platform.addClub()];
+    const bot = await open(quiet, { store });
+    removed.removesBot();
+    failing.goesDown();
+    expect(await bot.isIn(here.id)).toBe(true);
+    expect(await bot.isIn(removed.id)).toBe(false);
+    await expect(bot.isIn(failing.id)).rejects.toThrow();
+  });
+
   test('that are down at the log-in have not left', async () => {
     const down = platform.addClub();
     await found(down.id);

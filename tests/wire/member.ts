@@ -5,12 +5,13 @@ import {
   InteractionType,
   ApplicationCommandOptionType as OptionType,
 } from 'discord.js';
+import { type Attached, isAttached, keepAttachment } from './attached.ts';
 import { type Exchange, Recorder, type ShownForm } from './exchange.ts';
 import { type Kept, messageJson, type Pressable, pressables, type Shown, show } from './message.ts';
 import { commandsOf, type KeptMember, type Pending, type State } from './state.ts';
 
-/** Options by name: text, a yes or no, or for an option of a member their id. */
-export type TypedOptions = Readonly<Record<string, string | boolean>>;
+/** Options by name: text, a yes or no, for an option of a member their id, or a file. */
+export type TypedOptions = Readonly<Record<string, string | boolean | Attached>>;
 
 export interface How {
   /** The platform delivers it twice. */
@@ -214,14 +215,18 @@ function commandData(
     taken.push(inner);
     declared = 'options' in inner ? (inner.options ?? []) : [];
   }
-  const values = Object.entries(options).map(([option, value]) =>
-    optionData(line, declared, option, value, focused),
-  );
+  const attachments: Record<string, object> = {};
+  const values = Object.entries(options).map(([option, value]) => {
+    if (!isAttached(value)) return optionData(line, declared, option, value, focused);
+    const kept = keepAttachment(state, value);
+    attachments[kept.id] = kept;
+    return optionData(line, declared, option, kept.id, focused, true);
+  });
   const nested = taken.reduceRight<object[]>(
     (inner, { type, name: part }) => [{ type, name: part, options: inner }],
     values,
   );
-  return { id: '1000', type: 1, name: command.name, options: nested };
+  return { id: '1000', type: 1, name: command.name, options: nested, resolved: { attachments } };
 }
 
 function optionData(
@@ -230,12 +235,14 @@ function optionData(
   name: string,
   value: string | boolean,
   focused: string | null,
+  isFile = false,
 ): object {
   const option = declared.find((one) => one.name === name);
   if (!option) throw new Error(`${line} has no option ${name}`);
   const isFocused = name === focused;
   if ((option.type === OptionType.Boolean) !== (typeof value === 'boolean'))
     throw new Error(`${name}: ${value}?`);
+  if ((option.type === OptionType.Attachment) !== isFile) throw new Error(`${name}: a file?`);
   if (option.type !== OptionType.String) return { type: option.type, name, value };
   if (isFocused && !('autocomplete' in option && option.autocomplete))
     throw new Error(`${name} is not completed`);

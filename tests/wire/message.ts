@@ -34,6 +34,8 @@ export interface Shown {
   /** Labels of its buttons and menus, in order. */
   readonly labels: string[];
   readonly pictures: { name: string; alt: string; bytes: Uint8Array }[];
+  /** Files to take away. */
+  readonly files: { name: string; bytes: Uint8Array }[];
   /** Whether one member alone sees it. */
   readonly isPrivate: boolean;
   readonly isWaiting: boolean;
@@ -61,6 +63,11 @@ export function pressables(kept: Kept): Pressable[] {
   });
 }
 
+const takenAway = (kept: Kept): string[] =>
+  flatten(kept.components).flatMap((part) =>
+    part.type === ComponentType.File ? [part.file.url.replace('attachment://', '')] : [],
+  );
+
 export function show(kept: Kept): Shown {
   return {
     kept,
@@ -75,7 +82,14 @@ export function show(kept: Kept): Shown {
       return pressables(kept).map(({ label }) => label);
     },
     get pictures() {
-      return kept.files.map(({ name, alt, bytes }) => ({ name, alt, bytes }));
+      return kept.files
+        .filter(({ name }) => !takenAway(kept).includes(name))
+        .map(({ name, alt, bytes }) => ({ name, alt, bytes }));
+    },
+    get files() {
+      return kept.files
+        .filter(({ name }) => takenAway(kept).includes(name))
+        .map(({ name, bytes }) => ({ name, bytes }));
     },
     get isPrivate() {
       return kept.onlyFor !== null;

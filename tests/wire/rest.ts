@@ -59,8 +59,10 @@ const ROUTES: readonly Route[] = [
     /^\/users\/@me$/,
     ({ state }) => ok({ id: state.bot, username: 'tally', discriminator: '0', bot: true }),
   ],
+  ['GET', /^\/users\/@me\/guilds$/, tellClubs],
   ['GET', /^\/applications\/\d+\/(?:guilds\/\d+\/)?commands$/, tellCommands],
   ['PUT', /^\/applications\/\d+\/(?:guilds\/\d+\/)?commands$/, keepCommands],
+  ['GET', /^\/guilds\/(\d+)$/, tellClub],
   ['POST', /^\/interactions\/(\d+)\/([^/]+)\/callback$/, answerInteraction, 'open'],
   ['POST', /^\/webhooks\/\d+\/([^/]+)$/, followUp, 'open'],
   ['GET', /^\/webhooks\/\d+\/([^/]+)\/messages\/([^/]+)$/, tellMessage, 'open'],
@@ -89,7 +91,7 @@ export async function handle(
       const [, pattern, run, open] = route;
       if (!open && request.headers.authorization !== `Bot ${state.token}`)
         throw new Refusal(401, 0, '401: Unauthorized');
-      if (path === '/gateway/bot') return ok(gatewayOf(gatewayUrl));
+      if (path === '/gateway/bot') return ok(gatewayOf(gatewayUrl, state.shards));
       return run({ state, caught: pattern.exec(path)?.slice(1) ?? [], path, query: url.searchParams, sent });
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
@@ -97,6 +99,7 @@ export async function handle(
       return { status: error.status, json: { code: error.code, message: error.message } };
     }
   })();
+  response.setHeader('date', new Date(Date.now() + state.clockAheadMs).toUTCString());
   if (answer.json === undefined) {
     response.writeHead(answer.status).end();
     return;
@@ -104,11 +107,29 @@ export async function handle(
   response.writeHead(answer.status, { 'content-type': 'application/json' }).end(JSON.stringify(answer.json));
 }
 
-const gatewayOf = (url: string) => ({
+const gatewayOf = (url: string, shards: number) => ({
   url,
-  shards: 1,
+  shards,
   session_start_limit: { total: 1000, remaining: 999, reset_after: 0, max_concurrency: 1 },
 });
+
+/** A page of the servers that have the bot, each with what it may do there. */
+function tellClubs({ state, query }: Call): Answer {
+  const after = BigInt(query.get('after') ?? '0');
+  const later = [...state.clubs.values()].filter(({ id }) => BigInt(id) > after);
+  const page = later
+    .toSorted((a, b) => (BigInt(a.id) < BigInt(b.id) ? -1 : 1))
+    .slice(0, Number(query.get('limit') ?? 200));
+  return ok(page.map(({ id, rights }) => ({ id, name: 'a club', permissions: String(rights) })));
+}
+
+/** A club that the bot is in; one whose server fails gives no answer. */
+function tellClub({ state, caught: [id = ''] }: Call): Answer {
+  const club = state.clubs.get(id);
+  if (!club) throw new Refusal(404, 10_004, 'Unknown Guild');
+  if (club.isDown) throw new Refusal(503, 0, 'Service Unavailable');
+  return ok({ id });
+}
 
 function tellCommands({ state, path, query }: Call): Answer {
   return ok(registeredJson(state, path, query.get('with_localizations') === 'true'));

@@ -16,6 +16,7 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody } from 'discord.js';
+import { type KeptAttachment, serveAttachment } from './attached.ts';
 import type { Exchange } from './exchange.ts';
 import { clubJson, openGateway } from './gateway.ts';
 import { createMember, type Member } from './member.ts';
@@ -23,6 +24,7 @@ import { type Shown, show } from './message.ts';
 import { handle } from './rest.ts';
 import { commandsOf, createState, type KeptClub } from './state.ts';
 
+export type { Attached } from './attached.ts';
 export type { Exchange, ShownForm, Step } from './exchange.ts';
 export type { Member } from './member.ts';
 export type { Shown } from './message.ts';
@@ -32,10 +34,14 @@ export interface StandInOptions {
   answerWithinMs?: number;
   /** How long a member waits for the answer itself. */
   patienceMs?: number;
+  /** How many shards the platform would have the bot use. */
+  shards?: number;
 }
 
 export interface Club {
   readonly id: string;
+  /** Which of the bot's shards is told what happens here. */
+  shard(): number;
   addMember(of?: { locale?: string; manager?: boolean }): Member;
   /** What everyone in the club sees, in order; messages that were deleted are left out. */
   messages(): Shown[];
@@ -48,19 +54,27 @@ export interface Club {
   /** The club's server fails: the bot is still in it. */
   goesDown(): void;
   comesBack(): void;
+  /** The list at the next log-in lacks the club, though the bot is in it. */
+  goesUnlisted(): void;
 }
 
 export interface StandIn {
   readonly apiUrl: string;
   readonly token: string;
   /** A club that has the bot, from now on or before it connects. */
-  addClub(of?: { locale?: string }): Club;
+  addClub(of?: { locale?: string; rights?: bigint }): Club;
   /** Cuts the gateway's connection; the bot takes it up again by itself. */
   cutConnection(): void;
+  /** Sets the platform's clock, which it tells with each answer. */
+  setClock(aheadMs: number): void;
+  /** From now on no connection is taken, or again each. */
+  refuseConnections(refused: boolean): void;
   readonly logins: number;
   readonly resumes: number;
   /** How often commands were registered. */
   readonly registrations: number;
+  /** What members attached, in order. It may be changed, and it may be taken away. */
+  readonly attachments: Map<string, KeptAttachment>;
   /** All that members did, in order, answered or not. */
   exchanges(): Exchange[];
   /** What the bot sent that the real platform would refuse, or that calls somebody. A test may clear it. */
@@ -69,15 +83,20 @@ export interface StandIn {
   close(): Promise<void>;
 }
 
+/** What the invitation asks for. */
+const SEES_CHANNELS = 1n << 10n;
+
 /** Opens a stand-in on a free port. */
 export async function openStandIn({
   answerWithinMs = 3000,
   patienceMs = 5000,
+  shards = 1,
 }: StandInOptions = {}): Promise<StandIn> {
-  const state = createState({ token: 'a.stand.in', answerWithinMs });
+  const state = createState({ token: 'a.stand.in', answerWithinMs, shards });
   const port = (): number => (server.address() as AddressInfo).port;
   const gatewayUrl = (): string => `ws://127.0.0.1:${port()}/gateway`;
   const server = createServer((request, response) => {
+    if (serveAttachment(state, request, response)) return;
     handle(state, gatewayUrl(), request, response).catch((error: unknown) => {
       // A bot that is killed says half of something: that is no complaint of the platform's.
       if (request.complete)
@@ -87,9 +106,10 @@ export async function openStandIn({
   });
   const gateway = openGateway(server, state, gatewayUrl);
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  state.origin = `http://127.0.0.1:${port()}`;
 
-  const addClub = ({ locale = 'en-US' } = {}): Club => {
-    const club: KeptClub = { id: state.nextId(), channel: state.nextId(), locale, isDown: false };
+  const addClub: StandIn['addClub'] = ({ locale = 'en-US', rights = SEES_CHANNELS } = {}) => {
+    const club: KeptClub = { id: state.nextId(), channel: state.nextId(), locale, rights, isDown: false };
     const join = (): void => {
       state.clubs.set(club.id, club);
       if (gateway.logins > 0) gateway.dispatch('GUILD_CREATE', clubJson(club, state));
@@ -97,6 +117,7 @@ export async function openStandIn({
     join();
     return {
       id: club.id,
+      shard: () => gateway.shardOf(club.id),
       addMember: (of = {}) => {
         const member = {
           id: state.nextId(),
@@ -120,6 +141,10 @@ export async function openStandIn({
         club.isDown = true;
         if (gateway.logins > 0) gateway.dispatch('GUILD_DELETE', { id: club.id, unavailable: true });
       },
+      goesUnlisted: () => {
+        club.isDown = true;
+        club.isUnlisted = true;
+      },
       comesBack: () => {
         club.isDown = false;
         join();
@@ -132,6 +157,10 @@ export async function openStandIn({
     token: state.token,
     addClub,
     cutConnection: () => gateway.cut(),
+    setClock: (aheadMs) => {
+      state.clockAheadMs = aheadMs;
+    },
+    refuseConnections: (refused) => gateway.refuse(refused),
     get logins() {
       return gateway.logins;
     },
@@ -141,6 +170,7 @@ export async function openStandIn({
     get registrations() {
       return state.registrations;
     },
+    attachments: state.attachments,
     exchanges: () => [...state.interactions.values()].map(({ record }) => record),
     complaints: state.complaints,
     close: async () => {

@@ -3,6 +3,7 @@ import type {
   RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
   RESTGetAPIApplicationCommandsResult as Registered,
 } from 'discord.js';
+import type { KeptAttachment } from './attached.ts';
 import type { Recorder } from './exchange.ts';
 import type { Kept } from './message.ts';
 
@@ -10,8 +11,12 @@ export interface KeptClub {
   id: string;
   channel: string;
   locale: string;
+  /** What the bot may do there, as the platform's bits. */
+  rights: bigint;
   /** Down: still there, but not to be reached. */
   isDown: boolean;
+  /** Whether the list at the log-in lacks it, as happens in an outage. */
+  isUnlisted?: boolean;
 }
 
 export interface KeptMember {
@@ -44,9 +49,15 @@ export interface State {
   readonly bot: string;
   /** How long the platform waits for the first answer. */
   readonly answerWithinMs: number;
+  /** How many shards the platform recommends. */
+  readonly shards: number;
   readonly clubs: Map<string, KeptClub>;
   readonly messages: Kept[];
   readonly interactions: Map<string, Pending>;
+  /** What members attached, by id. */
+  readonly attachments: Map<string, KeptAttachment>;
+  /** Where it answers: `http://127.0.0.1:4000`. */
+  origin: string;
   /** Registered commands, by route. */
   readonly commands: Map<string, CommandBody[]>;
   /** How often commands were registered. */
@@ -56,13 +67,19 @@ export interface State {
   readonly refusesDirect: Set<string>;
   /** What the bot sent that the real platform would not take, or that our own rules forbid. */
   readonly complaints: string[];
+  /** How far the platform's clock is ahead of this machine's. */
+  clockAheadMs: number;
   nextId(): string;
   now(): number;
 }
 
 const PLATFORM_EPOCH = 1_420_070_400_000n;
 
-export function createState({ token, answerWithinMs }: { token: string; answerWithinMs: number }): State {
+export function createState({
+  token,
+  answerWithinMs,
+  shards,
+}: Pick<State, 'token' | 'answerWithinMs' | 'shards'>): State {
   let count = 0n;
   const nextId = (): string => {
     count += 1n;
@@ -74,14 +91,18 @@ export function createState({ token, answerWithinMs }: { token: string; answerWi
     application: bot,
     bot,
     answerWithinMs,
+    shards,
     clubs: new Map(),
     messages: [],
     interactions: new Map(),
+    attachments: new Map(),
+    origin: '',
     commands: new Map(),
     registrations: 0,
     direct: new Set(),
     refusesDirect: new Set(),
     complaints: [],
+    clockAheadMs: 0,
     nextId,
     now: () => performance.now(),
   };

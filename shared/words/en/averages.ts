@@ -3,12 +3,12 @@ import type { CalendarDay } from '../../measure/day.ts';
 import type { Show } from '../../measure/show.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
-import type { Measure } from '../../yield/measure.ts';
+import type { Averaged, Measure } from '../../yield/measure.ts';
 import { quote } from '../quote.ts';
 import { people, pieces } from './counts.ts';
 import { example } from './examples.ts';
-import { AVERAGE_PIECE, MEASURE_TITLES } from './measures.ts';
-import { inside } from './names.ts';
+import { averagePiece, figureText, titleOf, unitWord } from './measures.ts';
+import { inside, person } from './names.ts';
 
 /** What of every 100 does: the base that each measure is a share of. */
 const OF_EVERY_100: Record<Measure, (unit: string) => readonly [string, string]> = {
@@ -37,40 +37,58 @@ export const averages = (show: Show) => ({
     members,
   }: {
     cut: CutKey;
-    measure: Measure;
+    measure: Averaged;
     share: number;
     count: number;
     members: number;
   }) =>
-    `${cutOf(cut).name}: ${show.share(share)} ${AVERAGE_PIECE[measure]} (${pieces(show, count)}, ${people(show, members)}).`,
+    `${cutOf(cut).name}: ${figureText(show, measure)(share)} ${averagePiece(show, measure)} (${pieces(show, count)}, ${people(show, members)}).`,
   allCuts: ({
     measure,
     cuts,
     count,
     members,
   }: {
-    measure: Measure;
+    measure: Averaged;
     cuts: number;
     count: number;
     members: number;
   }) =>
-    `${MEASURE_TITLES[measure]}, by cut: ${show.count(cuts)} ${cuts === 1 ? 'cut' : 'cuts'}, ${pieces(show, count)}, ${people(show, members)}.`,
-  range: ({ low, high }: Range) =>
-    `The true average lies from ${show.share(low)} to ${show.share(high)}, 19 times in 20.`,
-  pooled: ({ measure, share, range }: { measure: Measure; share: number; range?: Range | null }) => {
+    `${titleOf(show, measure)}, by cut: ${show.count(cuts)} ${cuts === 1 ? 'cut' : 'cuts'}, ${pieces(show, count)}, ${people(show, members)}.`,
+  range: ({ measure, low, high }: Range & { measure: Averaged }) =>
+    `The true average lies from ${figureText(show, measure)(low)} to ${figureText(show, measure)(high)}, 19 times in 20.`,
+  pooled: ({ measure, share, range }: { measure: Averaged; share: number; range?: Range | null }) => {
+    if (measure === 'cost') {
+      const print = figureText(show, measure);
+      return `Every ${unitWord(show)} on the plate together: ${print(share)} a ${unitWord(show)}${withRange(range, print)}.`;
+    }
     const [base, verb] = OF_EVERY_100[measure](show.form.units);
     const hundredth = (of: number) => show.oneDecimal(of * 100);
     return `${base}, ${hundredth(share)} ${show.form.units} ${verb}${withRange(range, hundredth)}.`;
   },
-  whyDifferent: ({ heavierIs }: { heavierIs: 'less' | 'more' }) =>
-    `The two differ because here heavier pieces ${heavierIs === 'less' ? 'lose less' : 'lose more'}.`,
-  memberMean: ({ share, range }: { share: number; range: Range | null }) =>
-    `The average member: ${show.share(share)}${withRange(range, show.share)}.`,
-  middleHalf: ({ median, low, high }: { median: number; low: number; high: number }) =>
-    `The middle piece: ${show.share(median)}; half of them lie from ${show.share(low)} to ${show.share(high)}.`,
+  whyDifferent: ({ measure, heavierIs }: { measure: Averaged; heavierIs: 'less' | 'more' }) =>
+    measure === 'cost'
+      ? `The two differ because here pieces with more on the plate cost ${heavierIs} a ${unitWord(show)}.`
+      : `The two differ because here heavier pieces ${heavierIs === 'less' ? 'lose less' : 'lose more'}.`,
+  memberMean: ({ measure, share, range }: { measure: Averaged; share: number; range: Range | null }) =>
+    `The average member: ${figureText(show, measure)(share)}${withRange(range, figureText(show, measure))}.`,
+  middleHalf: ({
+    measure,
+    median,
+    low,
+    high,
+  }: {
+    measure: Averaged;
+    median: number;
+    low: number;
+    high: number;
+  }) => {
+    const print = figureText(show, measure);
+    return `The middle piece: ${print(median)}; half of them lie from ${print(low)} to ${print(high)}.`;
+  },
   oneMember: () => "One member's pieces only, so far.",
   mostBy: ({ member, part }: { member: string; part: number }) =>
-    `It differs because <@${member}> weighed ${show.count(part * 100)} % of the pieces.`,
+    `It differs because ${person(member)} weighed ${show.count(part * 100)} % of the pieces.`,
   waiting: ({ count }: { count: number }) =>
     `${pieces(show, count)} ${count === 1 ? 'waits' : 'wait'} for a second look and ${count === 1 ? 'is' : 'are'} not counted.`,
   untouched: ({ count }: { count: number }) =>
@@ -86,25 +104,48 @@ export const averages = (show: Show) => ({
     club,
   }: {
     cut: CutKey | null;
-    measure: Measure;
+    measure: Averaged;
     share: number;
     count: number;
     club: number;
   }) =>
-    `Yours${cut === null ? '' : `, ${inside(cut)}`}: ${show.share(share)} ${AVERAGE_PIECE[measure]} (${pieces(show, count)}); the club: ${show.share(club)}.`,
-  noneOfYours: ({ cut, measure }: { cut: CutKey | null; measure: Measure }) =>
-    `You have no ${cut === null ? 'piece' : inside(cut)} here yet that counts for ${MEASURE_TITLES[measure].toLowerCase()}.`,
+    `Yours${cut === null ? '' : `, ${inside(cut)}`}: ${figureText(show, measure)(share)} ${averagePiece(show, measure)} (${pieces(show, count)}); the club: ${figureText(show, measure)(club)}.`,
+  noneOfYours: ({ cut, measure }: { cut: CutKey | null; measure: Averaged }) =>
+    `You have no ${cut === null ? 'piece' : inside(cut)} here yet that counts for ${titleOf(show, measure).toLowerCase()}.`,
   whereMine: () => 'Where are mine?',
-  meanCell: ({ share, thin }: { share: number; thin: boolean }) => `${thin ? '~' : ''}${show.share(share)}`,
+  meanCell: ({ measure, share, thin }: { measure: Averaged; share: number; thin: boolean }) =>
+    `${thin ? '~' : ''}${figureText(show, measure)(share)}`,
   thinNote: () => '~: fewer than 5 pieces or 3 people, so mostly luck; the whole cut is the better guess.',
   gained: ({ count }: { count: number }) =>
     `${pieces(show, count)} gained weight and ${count === 1 ? 'is' : 'are'} left out here.`,
-  injected: ({ share, count, members }: { share: number; count: number; members: number }) =>
-    `Injected or pumped: ${show.share(share)} (${pieces(show, count)}, ${people(show, members)}), a group of its own.`,
+  injected: ({
+    measure,
+    share,
+    count,
+    members,
+  }: {
+    measure: Averaged;
+    share: number;
+    count: number;
+    members: number;
+  }) =>
+    `Injected or pumped: ${figureText(show, measure)(share)} (${pieces(show, count)}, ${people(show, members)}), a group of its own.`,
+  /** Pieces paid for in other currencies. */
+  foreign: ({ of }: { of: readonly { currency: string; count: number }[] }) => {
+    const counts = of.map(({ currency, count }, place) =>
+      place === 0 ? `${pieces(show, count)} in ${currency}` : `${show.count(count)} in ${currency}`,
+    );
+    const one = of.length === 1 && of[0]?.count === 1;
+    return `${counts.join(', ')} ${one ? 'is' : 'are'} kept and left out here.`;
+  },
+  unpriced: ({ count }: { count: number }) =>
+    `${pieces(show, count)} without a price ${count === 1 ? 'is' : 'are'} left out here.`,
+  unserved: ({ count }: { count: number }) =>
+    `${pieces(show, count)} ${count === 1 ? 'is' : 'are'} not on the plate yet.`,
   only: ({ parts }: { parts: readonly string[] }) => `Only: ${parts.map(quote).join(', ')}.`,
   who: ({ members }: { members: readonly string[] }) =>
-    members.map((member, place) => `${show.count(place + 1)} <@${member}>`).join(', '),
-  none: ({ measure, cut }: { measure: Measure; cut: CutKey | null }) =>
+    members.map((member, place) => `${show.count(place + 1)} ${person(member)}`).join(', '),
+  none: ({ measure, cut }: { measure: Averaged; cut: CutKey | null }) =>
     `Nothing to average yet${cut === null ? '' : ` for ${inside(cut)}`}: ${needed(show, measure)}`,
   head: {
     name: () => '',
@@ -116,12 +157,13 @@ export const averages = (show: Show) => ({
     `${show.count(count)} by ${show.count(members)}`,
 });
 
-const needed = (show: Show, measure: Measure): string => {
+const needed = (show: Show, measure: Averaged): string => {
   const trimmed = `bought:${example(show, 'bought')} trim:${example(show, 'trim')}`;
   return {
     trim: `weigh a piece in with what came off, like \`/weigh cut:packer ${trimmed}\`.`,
     cooking: 'it needs what was left to cook and what came off the heat.',
     carving: 'it needs what came off the heat and what was thrown away or on the plate.',
     plate: 'it needs what was bought and what was thrown away or on the plate after cooking.',
+    cost: 'it needs a price, and what was thrown away or on the plate after cooking.',
   }[measure];
 };

@@ -3,10 +3,10 @@ import type { Season } from '../../club/season.ts';
 import type { Show } from '../../measure/show.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
-import type { Measure } from '../../yield/measure.ts';
+import type { Averaged } from '../../yield/measure.ts';
 import { people, pieces } from './counts.ts';
 import { example } from './examples.ts';
-import { MEASURE_TITLES, OF_PIECE } from './measures.ts';
+import { figureText, ofPiece, titleOf } from './measures.ts';
 import { inside } from './names.ts';
 
 const SEASONS: Record<Season, string> = {
@@ -36,10 +36,10 @@ export const board = (show: Show) => ({
     share,
   }: {
     cut: CutKey;
-    measure: Measure;
+    measure: Averaged;
     member: string;
     share: number;
-  }) => `${title(cut)}: <@${member}> leads, ${show.share(share)} ${OF_PIECE[measure]}.`,
+  }) => `${title(cut)}: <@${member}> leads, ${figureText(show, measure)(share)} ${ofPiece(show, measure)}.`,
   nobodyLeads: ({ cut, fewest }: { cut: CutKey; fewest: number }) =>
     `${title(cut)}: nobody leads yet, since nobody has ${pieces(show, fewest)}.`,
   /** To the asker alone. */
@@ -53,7 +53,7 @@ export const board = (show: Show) => ({
     provisional,
   }: {
     cut: CutKey;
-    measure: Measure;
+    measure: Averaged;
     place: number;
     all: number;
     share: number;
@@ -61,15 +61,15 @@ export const board = (show: Show) => ({
     provisional: boolean;
   }) =>
     provisional
-      ? `${title(cut)}: you are new here, ${show.share(share)} ${OF_PIECE[measure]} so far (${pieces(show, count)}).`
-      : `${title(cut)}: you are in place ${show.count(place)} of ${show.count(all)}, ${show.share(share)} ${OF_PIECE[measure]} (${pieces(show, count)}).`,
+      ? `${title(cut)}: you are new here, ${figureText(show, measure)(share)} ${ofPiece(show, measure)} so far (${pieces(show, count)}).`
+      : `${title(cut)}: you are in place ${show.count(place)} of ${show.count(all)}, ${figureText(show, measure)(share)} ${ofPiece(show, measure)} (${pieces(show, count)}).`,
   noneOfYours: ({ cut }: { cut: CutKey | null }) => `${title(cut)}: you have no piece in this ranking yet.`,
   youAreHidden: ({ cut }: { cut: CutKey | null }) =>
     `${title(cut)}: you are not shown in rankings, as you asked.`,
   ranked: ({ season, count, members }: { season: Season; count: number; members: number }) =>
     `${sentence(SEASONS[season])}: ${pieces(show, count)}, ${people(show, members)}.`,
-  likely: ({ low, high }: { low: number; high: number }) =>
-    `The leader likely lies from ${show.share(low)} to ${show.share(high)}.`,
+  likely: ({ measure, low, high }: { measure: Averaged; low: number; high: number }) =>
+    `The leader likely lies from ${figureText(show, measure)(low)} to ${figureText(show, measure)(high)}.`,
   /** How many of those with a place the leader is not clearly ahead of. */
   tooClose: ({ close, others }: { close: number; others: number }) =>
     close === 0
@@ -77,7 +77,13 @@ export const board = (show: Show) => ({
       : close === others
         ? `Too close to call: ${does(others, 'the other', `any of the ${show.count(others)} others`)} may be as good.`
         : `Too close to call: ${show.count(close)} of the ${show.count(others)} others may be as good.`,
-  head: { place: () => '', share: () => 'Share', pieces: () => 'Pieces', mark: () => '' },
+  head: {
+    place: () => '',
+    share: ({ measure }: { measure: Averaged }) => (measure === 'cost' ? `A ${show.form.units}` : 'Share'),
+    pieces: () => 'Pieces',
+    mark: () => '',
+  },
+  shareCell: ({ measure, share }: { measure: Averaged; share: number }) => figureText(show, measure)(share),
   mark: {
     leads: () => 'leads',
     close: () => 'too close to call',
@@ -95,23 +101,39 @@ export const board = (show: Show) => ({
     `${people(show, count)} ${does(count, 'is', 'are')} not shown, as ${does(count, 'that person', 'they')} asked.`,
   estimates: ({ count }: { count: number }) =>
     `${pieces(show, count)} whose weight was estimated ${does(count, 'is', 'are')} not ranked.`,
+  free: ({ count }: { count: number }) =>
+    `${pieces(show, count)} that cost nothing ${does(count, 'is', 'are')} not ranked.`,
   injected: ({ count }: { count: number }) =>
     `${pieces(show, count)} injected or pumped: a group of ${does(count, 'its', 'their')} own, not ranked here.`,
   /** Too few pieces, or too much alike: nobody is ranked. */
-  notYet: ({ cut, measure }: { cut: CutKey; measure: Measure }) =>
-    `${title(cut)}, ${MEASURE_TITLES[measure].toLowerCase()}: too early for a ranking.`,
-  posted: ({ low, high, count, members }: { low: number; high: number; count: number; members: number }) =>
+  notYet: ({ cut, measure }: { cut: CutKey; measure: Averaged }) =>
+    `${title(cut)}, ${titleOf(show, measure).toLowerCase()}: too early for a ranking.`,
+  posted: ({
+    measure,
+    low,
+    high,
+    count,
+    members,
+  }: {
+    measure: Averaged;
+    low: number;
+    high: number;
+    count: number;
+    members: number;
+  }) =>
     count === 1
-      ? `So far ${show.share(low)} (${pieces(show, count)}).`
-      : `So far from ${show.share(low)} to ${show.share(high)} (${pieces(show, count)}, ${people(show, members)}).`,
+      ? `So far ${figureText(show, measure)(low)} (${pieces(show, count)}).`
+      : `So far from ${figureText(show, measure)(low)} to ${figureText(show, measure)(high)} (${pieces(show, count)}, ${people(show, members)}).`,
   needs: ({ missing }: { missing: keyof typeof NEEDS }) => NEEDS[missing],
   /** Everyone with pieces is hidden. */
   nobodyShown: ({ cut }: { cut: CutKey }) => `${title(cut)}: nobody is shown in this ranking.`,
-  none: ({ cut, measure, season }: { cut: CutKey | null; measure: Measure | null; season: Season }) =>
+  none: ({ cut, measure, season }: { cut: CutKey | null; measure: Averaged | null; season: Season }) =>
     `Nothing to rank yet${cut === null ? '' : ` of ${inside(cut)}`}, ${SEASONS[season]}: ${
       measure === 'trim' || measure === null
         ? `weigh a piece in, like \`/weigh cut:packer bought:${example(show, 'bought')} trim:${example(show, 'trim')}\`.`
-        : 'it needs what was bought and what was thrown away or on the plate after cooking.'
+        : measure === 'cost'
+          ? 'it needs a price, and what was thrown away or on the plate after cooking.'
+          : 'it needs what was bought and what was thrown away or on the plate after cooking.'
     }`,
   longer: () => 'Further back: `/board season:All seasons`',
 

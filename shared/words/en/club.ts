@@ -9,7 +9,7 @@ import type { Measure } from '../../yield/measure.ts';
 import { quote } from '../quote.ts';
 import { pieces } from './counts.ts';
 import { OF_PIECE } from './measures.ts';
-import { inside } from './names.ts';
+import { inside, person } from './names.ts';
 import { points } from './on-one.ts';
 
 const UNITS: Record<Units, string> = { lb: 'pounds and ounces', kg: 'kilos and grams' };
@@ -130,7 +130,7 @@ export const club = (show: Show) => {
     }: Named & { member: string; lot: boolean; unusual: readonly Unusual[] }) => {
       const [first, ...others] = found;
       const also = others.map(({ measure }) => ALSO[measure]).join(', ');
-      return `${show.count(seq)}: <@${member}>, ${inside(cut)}, ${show.day(day)}. ${first === undefined ? '' : unusual(first, lot)}${also === '' ? '' : ` Unusual too: ${also}.`}`;
+      return `${show.count(seq)}: ${person(member)}, ${inside(cut)}, ${show.day(day)}. ${first === undefined ? '' : unusual(first, lot)}${also === '' ? '' : ` Unusual too: ${also}.`}`;
     },
     newest: ({ shown }: { shown: number }) => `These are the newest ${show.count(shown)}.`,
     waitingWhy: () =>
@@ -142,7 +142,7 @@ export const club = (show: Show) => {
     waits: () => 'It waits, and is in no figure until its member or a manager stands by it.',
     stoodBy: () => 'Somebody stands by it: it counts.',
     counts: () => 'It does not wait: it counts.',
-    of: ({ member }: { member: string }) => `Weighed in by <@${member}>.`,
+    of: ({ member }: { member: string }) => `Weighed in by ${person(member)}.`,
     isRight: () => 'It is right',
     setAside: () => 'Set aside',
     takeIn: () => 'Take back in',
@@ -153,13 +153,14 @@ export const club = (show: Show) => {
         ? 'No piece is set aside.'
         : `The newest that are set aside, out of every figure: ${pieces(show, count)}.`,
     asideLine: ({ seq, cut, day, member, why }: Named & { member: string; why: string | null }) =>
-      `${show.count(seq)}: <@${member}>, ${inside(cut)}, ${show.day(day)}${why === null ? '' : `. ${quote(why)}`}`,
+      `${show.count(seq)}: ${person(member)}, ${inside(cut)}, ${show.day(day)}${why === null ? '' : `. ${quote(why)}`}`,
     asideCommand: () =>
       'Set one aside with `/club aside piece:` and `why:`; a dash, `why:-`, takes it back in.',
 
     /** What was done just now, or was done already. */
     nowCounts: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} counts from now on.`,
     countedAlready: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} was confirmed already.`,
+    isMended: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is mended.`,
     isAside: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is set aside, out of every figure.`,
     asideAlready: ({ seq }: { seq: number }) =>
       `Piece ${show.count(seq)} was set aside already. Nothing changed.`,
@@ -172,6 +173,8 @@ export const club = (show: Show) => {
         `${yours(piece)}: <@${piece.manager}> stands by it, and it counts from now on.`,
       aside: (piece: Named & { manager: string; why: string }) =>
         `${yours(piece)}: <@${piece.manager}> set it aside, because: ${quote(piece.why)}. It is kept, but in no figure.`,
+      mended: (piece: Named & { manager: string; why: string }) =>
+        `${yours(piece)}: <@${piece.manager}> mended it, because: ${quote(piece.why)}.`,
       backIn: (piece: Named & { manager: string }) => `${yours(piece)}: <@${piece.manager}> took it back in.`,
       mend: ({ seq }: { seq: number }) =>
         `If a weight is off, mend it in the club with \`/piece fix piece:${show.count(seq)}\`, and tell them.`,

@@ -12,6 +12,8 @@ export const csvErrors = (show: Show): { [Code in CsvProblem]: (values: Problems
   'csv-empty': () => `There is nothing in that file. The first line names the columns, like ${LEAST}.`,
   'csv-workbook': () => 'That is a workbook, not a CSV file. Save its sheet as CSV (UTF-8), and send that.',
   'csv-binary': () => 'That is no text file. Save the table as CSV (UTF-8), and send that.',
+  'csv-page': () =>
+    'That is a web page, not a CSV file. Save the table itself as CSV (UTF-8), and send that.',
   'csv-encoding': () =>
     'That file has letters in two encodings, so names would come out wrong. Save it as CSV (UTF-8), and send that.',
   'csv-too-large': ({ megabytes }) =>

@@ -1,9 +1,19 @@
 /** How it works, in lines to copy. Examples are invented. */
 import type { Show } from '../../measure/show.ts';
+import { book } from './book.ts';
 import { cautions } from './cautions.ts';
 import { type Example, example } from './examples.ts';
 
-export const HELP_TOPICS = ['start', 'weights', 'prices', 'figures', 'safety', 'privacy'] as const;
+export const HELP_TOPICS = [
+  'start',
+  'weights',
+  'prices',
+  'figures',
+  'debates',
+  'safety',
+  'privacy',
+  'managers',
+] as const;
 export type HelpTopic = (typeof HELP_TOPICS)[number];
 
 export const help = (
@@ -18,7 +28,10 @@ export const help = (
         `Start a piece: \`/weigh cut:packer bought:${of('bought')} trim:${of('trim')} price:${of('price')}\``,
         `Next day, off the heat: \`/weigh cooked:${of('cooked')} scraps:${of('scraps')}\``,
         "The club's figures: `/average` or `/average cut:packer measure:On the plate`",
-        'Your pieces: `/piece show`, `/piece fix`, `/piece remove`, `/piece list`. Yours: `/mine units`, `/mine pans`, `/mine habits`.',
+        'Who does best: `/board`. You beside the rest: `/compare`; name a member, and both are shown once they say yes.',
+        `In the shop: \`/shop cut:packer one:${of('label')} two:…\``,
+        'How much to buy: `/feed people:40 cut:packer`; how many it feeds: `/feed cut:packer have:14 lb`',
+        'Your pieces: `/piece show`, `/piece fix`, `/piece remove`, `/piece list`. Yours: `/mine season`, `/mine units`, `/mine pans`, `/mine habits`.',
       ],
     },
     weights: {
@@ -35,6 +48,7 @@ export const help = (
       lines: () => [
         'Per weight: `4.99/lb`  `4.99 a pound`  `@ 4.99`  `1.29/100g`',
         'In all: `for 74.00`  `74.00 in all`',
+        `What the usable meat and a portion cost: \`/piece parts parts:${of('parts')} portion:${of('portion')}\``,
         "`$` is this club's own currency. Another one by its code: `CAD 12.50/kg`",
       ],
     },
@@ -44,7 +58,18 @@ export const help = (
         'Came off: of what was bought. Kept in the heat: off the heat, of what went in.',
         'Kept at the board: on the plate, of what came off the heat. On the plate: of what was bought.',
         'Off the average piece: each piece counts once. Of every 100 bought: each pound or kilo counts once.',
+        'Cost on the plate: paid, less the worth of what was saved, over what is on the plate; in this club’s currency alone. `/average measure:cost`, `/board ranking:value`',
         'Bag juice, if you weigh the piece out of its bag, is neither trim nor lost in the heat.',
+        `The book beside the club’s figures: ${book(show).sources().join(' ')}`,
+      ],
+    },
+    debates: {
+      answer: () => 'A debate is settled by each person’s own big and small pieces, not by who cooks what.',
+      lines: () => [
+        'Ask: `/debate`, `/debate question:grade cut:packer`, `/debate question:wrap`. The picture shows everyone’s own line.',
+        'So far: right 19 times in 20. Settled: right 99 times in 100, looked at only after 25, 50, 100, 200 ... pieces, since who looks after every piece sees luck as an answer.',
+        'Too early is no shrug: it says what to bet on, what is at stake on one piece, and whose next piece would teach most.',
+        'Unusual pieces wait, out of every figure, until their member stands by them. The methods with their sources: METHODS.md.',
       ],
     },
     safety: {
@@ -61,8 +86,22 @@ export const help = (
         'I keep your member id, weights, prices, shops and notes as you typed them: no names, no messages.',
       lines: () => [
         'They stay with whoever runs me, per club, and go nowhere else. Pictures are drawn here.',
-        'Averages are computed from the pieces each time they change.',
-        '`quiet:yes` answers you alone; the piece still counts in the averages.',
+        'Averages are computed from the pieces each time they change. `quiet:yes` answers you alone; the piece still counts.',
+        'Your own pieces as a file: `/mine export`',
+        'Out of boards and pictures: `/mine hide`. Your pieces without your name: `/mine leave`. All of it gone: `/mine erase`, here or everywhere.',
+        'What is erased is out of the file and the newest backup within a day, and out of the older backups within 14. All of it in ten lines: PRIVACY.md',
+      ],
+    },
+    managers: {
+      answer: () =>
+        'For who manages the server: settings, and pieces that need a second look. It is answered to them alone.',
+      lines: () => [
+        'How the club likes its figures: `/club show`. To change it: `/club set units:Kilos and grams`, `/club set season:April`',
+        'Pieces that are unusual here and in no figure yet: `/club waiting`',
+        'Somebody else’s slip, mended with a reason: `/club fix piece:12 trim:2 lb 9 oz why:typed twice`',
+        'A piece that should never count: `/club aside piece:12 why:weighed in its tray`, and back in with `/club aside piece:12 why:-`',
+        'A table of pieces, in and out: `/club import`, `/club export`',
+        'For a member who left and asks for it, or for the whole club: `/club erase`',
       ],
     },
   };

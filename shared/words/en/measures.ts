@@ -1,5 +1,7 @@
-/** What each measure is called in a sentence. */
-import type { Measure } from '../../yield/measure.ts';
+/** What each measure is called in a sentence, and how its figures are printed. */
+import { aboutMoney } from '../../measure/money.ts';
+import type { Show } from '../../measure/show.ts';
+import type { Averaged, Measure } from '../../yield/measure.ts';
 
 /** After the share of an average piece. */
 export const AVERAGE_PIECE: Record<Measure, string> = {
@@ -32,3 +34,35 @@ export const SHARE_OF: Record<Measure, string> = {
   carving: 'of the weight off the heat',
   plate: 'of the weight bought',
 };
+
+/** The weight that a price is for. */
+export const unitWord = (show: Show): string => (show.form.units === 'lb' ? 'pound' : 'kilo');
+
+/** Prints what is averaged: a share, or money for the reader's weight in the club's own currency. */
+export const figureText =
+  (show: Show, measure: Averaged) =>
+  (value: number): string => {
+    if (measure !== 'cost') return show.share(value);
+    const { currency } = show.form;
+    return currency === undefined ? show.twoDecimals(value) : show.money(aboutMoney(value, currency));
+  };
+
+/** After the figure of an average piece. */
+export const averagePiece = (show: Show, measure: Averaged): string =>
+  measure === 'cost' ? `a ${unitWord(show)} on the plate, the average piece` : AVERAGE_PIECE[measure];
+
+/** Over a picture or a list of groups. */
+export const titleOf = (show: Show, measure: Averaged): string =>
+  measure === 'cost' ? `What a ${unitWord(show)} on the plate costs` : MEASURE_TITLES[measure];
+
+/** The same where there is little room: what a cost is for is told beside its figures. */
+export const pictureTitle = (measure: Averaged): string =>
+  measure === 'cost' ? 'Cost on the plate' : MEASURE_TITLES[measure];
+
+/** After the figure of one piece. */
+export const ofPiece = (show: Show, measure: Averaged): string =>
+  measure === 'cost' ? `a ${unitWord(show)} on the plate` : OF_PIECE[measure];
+
+/** After a title: what the figures are shares of, or what a cost is. */
+export const figuresOf = (measure: Averaged): string =>
+  measure === 'cost' ? 'paid less what was saved' : SHARE_OF[measure];

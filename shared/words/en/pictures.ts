@@ -5,10 +5,10 @@ import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
-import type { Measure } from '../../yield/measure.ts';
+import type { Averaged, Measure } from '../../yield/measure.ts';
 import { people, pieces } from './counts.ts';
 import { bigger, pairs } from './debate-pictures.ts';
-import { MEASURE_TITLES, OF_PIECE, SHARE_OF } from './measures.ts';
+import { figuresOf, figureText, OF_PIECE, ofPiece, pictureTitle, SHARE_OF, titleOf } from './measures.ts';
 import { moneyWent } from './money-went.ts';
 import { rankCounts, ranks } from './ranks.ts';
 import { seasonPicture } from './season.ts';
@@ -58,10 +58,11 @@ const whereItWent = (show: Show) => ({
     `${sentence(name)}: ${late ? 'not weighed' : 'not weighed yet'}.`,
 });
 
-/** Below the shares of either picture of dots. */
+/** Below the figures of either picture of dots. */
 const axis = (show: Show) => ({
-  tick: ({ share }: { share: number }) => `${show.count(share * 100)} %`,
-  caption: ({ measure }: { measure: Measure }) => `${OF_PIECE[measure]}, ${SHARE_OF[measure]}`,
+  tick: ({ measure, share }: { measure: Averaged; share: number }) =>
+    measure === 'cost' ? figureText(show, measure)(share) : `${show.count(share * 100)} %`,
+  caption: ({ measure }: { measure: Averaged }) => `${ofPiece(show, measure)}, ${figuresOf(measure)}`,
 });
 
 interface Counts {
@@ -111,11 +112,11 @@ const BY: Record<ApartBy, string> = {
 
 const averages = (show: Show) => ({
   axis: axis(show),
-  title: ({ measure }: { measure: Measure }) => MEASURE_TITLES[measure],
+  title: ({ measure }: { measure: Averaged }) => pictureTitle(measure),
   byCut: () => 'By cut',
   ofCutBy: ({ cut, by }: { cut: CutKey; by: ApartBy }) => `${cutOf(cut).name}, ${BY[by]}`,
   onAverage: () => 'on average',
-  mean: ({ share }: { share: number }) => show.share(share),
+  mean: ({ measure, share }: { measure: Averaged; share: number }) => figureText(show, measure)(share),
   counts: ({ count, members }: { count: number; members: number }) =>
     `${show.count(count)} by ${show.count(members)}`,
   /** Stands in place of a name that the club gave itself, where that may not be told. */
@@ -139,22 +140,27 @@ const averages = (show: Show) => ({
     `${show.count(drawn)} of ${show.count(count)} pieces shown`,
   groups: ({ groups, drawn }: { groups: number; drawn: number }) =>
     `The ${show.count(drawn)} with the most pieces, of ${show.count(groups)}`,
-  altHead: ({ about, measure }: { about: string; measure: Measure }) =>
-    `${MEASURE_TITLES[measure]}, ${SHARE_OF[measure]}: the average piece. ${about}.`,
+  altHead: ({ about, measure }: { about: string; measure: Averaged }) =>
+    `${titleOf(show, measure)}, ${figuresOf(measure)}: the average piece. ${about}.`,
   altGroup: ({
+    measure,
     name,
     share,
     count,
     members,
   }: {
+    measure: Averaged;
     name: string;
     share: number;
     count: number;
     members: number;
-  }) => `${name}: ${show.share(share)} (${show.count(count)} by ${show.count(members)}).`,
-  altMean: ({ share }: { share: number }) => `All of them: ${show.share(share)}.`,
-  altHalf: ({ low, high }: Half) => `Half lie from ${show.share(low)} to ${show.share(high)}.`,
-  altRange: ({ low, high }: Half) => `Likely from ${show.share(low)} to ${show.share(high)}.`,
+  }) => `${name}: ${figureText(show, measure)(share)} (${show.count(count)} by ${show.count(members)}).`,
+  altMean: ({ measure, share }: { measure: Averaged; share: number }) =>
+    `All of them: ${figureText(show, measure)(share)}.`,
+  altHalf: ({ measure, low, high }: Half & { measure: Averaged }) =>
+    `Half lie from ${figureText(show, measure)(low)} to ${figureText(show, measure)(high)}.`,
+  altRange: ({ measure, low, high }: Half & { measure: Averaged }) =>
+    `Likely from ${figureText(show, measure)(low)} to ${figureText(show, measure)(high)}.`,
 });
 
 /** The words of every picture, one part a picture. */

@@ -5,6 +5,7 @@ import type { Nanograms } from '../../measure/units.ts';
 import type { CutKey, GradeKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import type { WeightName } from '../../yield/piece.ts';
+import { quote } from '../quote.ts';
 import { pieces as counted } from './counts.ts';
 import { gradeName, inside } from './names.ts';
 import { PARTS } from './parts.ts';
@@ -34,6 +35,12 @@ export const pieces = (show: Show) => ({
     `${LOST_LESS[measure]} ${show.count(lostMore)} of the ${show.count(others)} other ${grade === null ? '' : `${gradeName(grade)} `}${inside(cut)} pieces here.`,
   bothAverages: ({ mean, pooled }: { mean: number; pooled: number }) =>
     `The club: ${show.share(mean)} of the average piece, ${show.oneDecimal(pooled * 100)} of every 100 ${show.form.units}.`,
+  /** Said to everyone, with the manager's reason. */
+  setAside: ({ why }: { why: string | null }) =>
+    `Set aside by a manager${why === null ? '' : `: ${quote(why)}`}. It is kept, but in no figure.`,
+  listAside: ({ pieces }: { pieces: readonly { seq: number; why: string | null }[] }) =>
+    `Set aside by a manager, in no figure: ${pieces.map(({ seq, why }) => `~~${show.count(seq)}~~${why === null ? '' : ` ${quote(why)}`}`).join(', ')}.`,
+  listAsideShare: () => 'aside',
   alone: ({ cut }: { cut: CutKey }) => `No other ${inside(cut)} here to compare it with yet.`,
   changed: ({
     day,

@@ -1,8 +1,8 @@
 /** The words of pictures by rank: numbers stand in the place of people. */
 import type { Show } from '../../measure/show.ts';
-import type { Measure } from '../../yield/measure.ts';
+import type { Averaged } from '../../yield/measure.ts';
 import { pieces } from './counts.ts';
-import { MEASURE_TITLES, OF_PIECE, SHARE_OF } from './measures.ts';
+import { figuresOf, figureText, ofPiece, pictureTitle, titleOf } from './measures.ts';
 
 /** How a row stands to the leader's. */
 export type Standing = 'leads' | 'close' | 'behind' | 'new';
@@ -22,11 +22,12 @@ const SHAPES: Record<Standing, string> = {
   new: 'ring: new here',
 };
 
-const BETTER: Record<Measure, string> = {
+const BETTER: Record<Averaged, string> = {
   trim: 'less is better',
   cooking: 'more is better',
   carving: 'more is better',
   plate: 'more is better',
+  cost: 'less is better',
 };
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -45,12 +46,13 @@ const rows = (show: Show) => ({
 export const ranks = (show: Show) => ({
   ...rows(show),
   axis: {
-    tick: ({ share }: { share: number }) => `${show.count(share * 100)} %`,
-    caption: ({ measure }: { measure: Measure }) =>
-      `${OF_PIECE[measure]}, ${SHARE_OF[measure]}: ${BETTER[measure]}`,
+    tick: ({ measure, share }: { measure: Averaged; share: number }) =>
+      measure === 'cost' ? figureText(show, measure)(share) : `${show.count(share * 100)} %`,
+    caption: ({ measure }: { measure: Averaged }) =>
+      `${ofPiece(show, measure)}, ${figuresOf(measure)}: ${BETTER[measure]}`,
   },
-  title: ({ measure }: { measure: Measure }) => MEASURE_TITLES[measure],
-  share: ({ share }: { share: number }) => show.share(share),
+  title: ({ measure }: { measure: Averaged }) => pictureTitle(measure),
+  share: ({ measure, share }: { measure: Averaged; share: number }) => figureText(show, measure)(share),
   newHere: () => 'new here: too few pieces for a place',
   standing: {
     leads: () => STANDINGS.leads,
@@ -66,22 +68,24 @@ export const ranks = (show: Show) => ({
     const lines = marks.length < 3 ? [[...marks, range]] : [marks.slice(0, 2), [...marks.slice(2), range]];
     return lines.map((line) => sentence(line.join(', ')));
   },
-  altHead: ({ about, measure }: { about: string; measure: Measure }) =>
-    `${MEASURE_TITLES[measure]}, ${SHARE_OF[measure]}, by place: ${BETTER[measure]}. ${about}.`,
+  altHead: ({ about, measure }: { about: string; measure: Averaged }) =>
+    `${titleOf(show, measure)}, ${figuresOf(measure)}, by place: ${BETTER[measure]}. ${about}.`,
   altRow: ({
+    measure,
     place,
     share,
     range,
     count,
     standing,
   }: {
+    measure: Averaged;
     place: number;
     share: number;
     range: { low: number; high: number } | null;
     count: number;
     standing: Standing;
   }) =>
-    `${show.count(place)}: ${show.share(share)}${range === null ? '' : `, likely ${show.share(range.low)} to ${show.share(range.high)}`}, ${pieces(show, count)}, ${STANDINGS[standing]}.`,
+    `${show.count(place)}: ${figureText(show, measure)(share)}${range === null ? '' : `, likely ${figureText(show, measure)(range.low)} to ${figureText(show, measure)(range.high)}`}, ${pieces(show, count)}, ${STANDINGS[standing]}.`,
 });
 
 export const rankCounts = (show: Show) => ({

@@ -77,7 +77,7 @@ export const weighing = (show: Show) => {
     again: ({ seq }: { seq: number }) => `Piece ${show.count(seq)} is kept already: nothing was added twice.`,
 
     waiting: () =>
-      'Unusual here: it waits for a second look, and is in no figure until its member stands by it.',
+      'Unusual here: it waits for a second look, and is in no figure until its member or a manager stands by it.',
     isRight: () => 'It is right',
     stage: { knife: () => 'Came off', heat: () => 'Off the heat', plate: () => 'On the plate' },
     saveTrimmings: () => 'Saved trimmings',

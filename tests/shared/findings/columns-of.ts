@@ -25,6 +25,7 @@ export function columnsOf(rows: Rows, { grade, style }: { grade?: Codes; style?:
     confirmed: new Uint8Array(count),
     day: Int32Array.from(all((row) => 20_000 + row)),
     pricePerKg: new Float64Array(count).fill(11),
+    spent: Float64Array.from(all((row) => (rows.base[row] ?? 0) * (POUND / 1000) * 11)),
     member: {
       codes: Int32Array.from(all((row) => rows.member[row] ?? 0)),
       values: Array.from({ length: members }, (_, member) => `member-${String(member).padStart(3, '0')}`),

@@ -6,6 +6,7 @@ import {
   addMoney,
   type Currency,
   forWeight,
+  inProportion,
   type Money,
   moneyNumber,
   moneyRatio,
@@ -269,6 +270,12 @@ describe('money', () => {
     expect(() => addMoney(money(1n), euros)).toThrow(RangeError);
     expect(() => subtractMoney(money(1n), euros)).toThrow(RangeError);
     expect(() => moneyRatio(money(1n), euros)).toThrow(RangeError);
+    expect(() => inProportion(money(1n), money(1n), euros)).toThrow(RangeError);
+  });
+
+  test('in proportion it is exact: 20 at 6 is 70/3 at 7; nothing is no price to start from', () => {
+    expect(inProportion(money(20n), money(6n), money(7n))).toEqual(money(70n, 3n));
+    expect(inProportion(money(20n), money(0n), money(7n))).toBeNull();
   });
 
   test('as a plain number it is within one part in 10 ** 15', () => {

@@ -241,3 +241,8 @@ describe('what is printed reads back to the same print', () => {
     );
   });
 });
+
+test('two decimals, halves away from zero', () => {
+  const { twoDecimals } = shows({ locale: 'de', units: 'kg' });
+  expect([1.6742, 0.5232, 2, -0.125].map(twoDecimals)).toEqual(['1,67', '0,52', '2,00', '-0,13']);
+});

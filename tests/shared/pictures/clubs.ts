@@ -3,6 +3,7 @@ import { columnsAt } from '../../../shared/club/columns.ts';
 import { wholeGroup } from '../../../shared/club/group.ts';
 import type { Sifted } from '../../../shared/club/sift.ts';
 import type { Columns, Factor } from '../../../shared/club/store.ts';
+import { standingShares } from '../../../shared/findings/standing.ts';
 import { shows } from '../../../shared/measure/show.ts';
 import type { Group } from '../../../shared/pictures/averages-rows.ts';
 import type { Note } from '../../../shared/pictures/notes.ts';
@@ -33,6 +34,7 @@ export function columnsOf(losses: readonly number[]): Columns {
     confirmed: new Uint8Array(count),
     day: new Int32Array(count),
     pricePerKg: new Float64Array(count).fill(Number.NaN),
+    spent: new Float64Array(count).fill(Number.NaN),
     member,
     cut: none,
     grade: none,
@@ -69,7 +71,11 @@ export function groupOf(name: string, losses: readonly number[], more: Partial<G
 
 export const standingOf = (losses: readonly number[], seq = 1, measure: Measure = 'trim') => {
   const sifted = siftedOf(losses);
-  return { columns: sifted.counted, measure, seq, club: wholeGroup(sifted, measure, null) };
+  return {
+    shares: standingShares(sifted.counted, measure, seq),
+    measure,
+    club: wholeGroup(sifted, measure, null),
+  };
 };
 
 /** A plausible spread around 18 %, the same each time. */

@@ -97,7 +97,6 @@ describe('small groups', () => {
     expect(found.meanShare).toBeCloseTo(0.7 / 3, 15);
     expect(found.memberMean).toBeCloseTo(0.275, 15);
   });
-
 });
 
 describe('of any pieces', () => {

@@ -284,9 +284,7 @@ describe('the texts of pictures of dots', () => {
   const standing = (losses: readonly number[], about: string) =>
     shown.map(({ show, words }) => whereItStands(standingOf(losses), about, words.stands, show));
   const grouped = (groups: readonly Group[], about: string, mean: number | null) =>
-    shown.map(({ show, words }) =>
-      averagesOf({ measure: 'carving', about, mean, groups }, words.averages, show),
-    );
+    shown.map(({ words }) => averagesOf({ measure: 'carving', about, mean, groups }, words.averages));
 
   async function expectReadable(some: readonly Picture[]): Promise<void> {
     for (const picture of some) {

@@ -36,7 +36,6 @@ const picturesOf = (cut: string): Picture[] => [
   averagesOf(
     { measure: 'trim', about: cut, mean: 0.2, groups: [groupOf(cut, CLUBS.eight, { own: true })] },
     WORDS.averages,
-    POUNDS,
   ),
 ];
 const PICTURE = whereFor('Whole packer brisket, piece 1');

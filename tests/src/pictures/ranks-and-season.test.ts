@@ -51,8 +51,8 @@ describe.each(FORMS)('in %s', (_name, show) => {
       separable: index > 4,
       provisional: index >= placed,
     }));
-    for (const measure of ['trim', 'plate', 'cooking', 'carving'] as const)
-      await expectReadable(ranksOf({ measure, about: LONG, rows, all: 40 }, words.ranks, show));
+    for (const measure of ['trim', 'plate', 'cooking', 'carving', 'cost'] as const)
+      await expectReadable(ranksOf({ measure, about: LONG, rows, all: 40 }, words.ranks));
     await expectReadable(rankCountsOf({ about: LONG, rows, all: 40 }, words.rankCounts, show));
   });
 

@@ -1,0 +1,35 @@
+# docker build -t trimtally .
+# docker run -d --name trimtally --env-file .env -v trimtally:/data --stop-timeout 20 --restart unless-stopped trimtally
+
+FROM node:20-bookworm-slim AS build
+WORKDIR /app
+# For the database's driver, where no compiled one can be had.
+RUN apt-get update \
+  && apt-get install --yes --no-install-recommends g++ make python3 \
+  && rm -rf /var/lib/apt/lists/*
+COPY package.json package-lock.json .npmrc ./
+RUN npm ci --no-audit
+COPY tsconfig.json tsconfig.build.json ./
+COPY shared shared
+COPY commands commands
+COPY src src
+RUN npm run build && npm prune --omit=dev --no-audit
+
+FROM node:20-bookworm-slim
+ENV NODE_ENV=production \
+  DATABASE_URL=file:/data/trimtally.db \
+  BACKUP_DIR=/data/backups \
+  HEALTH_PORT=8080
+WORKDIR /app
+COPY --from=build /app/node_modules node_modules
+COPY --from=build /app/.build .build
+COPY package.json ./
+COPY migrations migrations
+# A new volume takes the owner of what it covers.
+RUN install --directory --owner=node --group=node --mode=0700 /data
+USER node
+VOLUME /data
+STOPSIGNAL SIGTERM
+HEALTHCHECK --interval=30s --timeout=5s --start-period=60s --retries=3 \
+  CMD ["node", "-e", "fetch(`http://127.0.0.1:${process.env.HEALTH_PORT}/healthz`).then(({ ok }) => process.exit(ok ? 0 : 1), () => process.exit(1))"]
+CMD ["node", "--enable-source-maps", ".build/src/main.js"]
