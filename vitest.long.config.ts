@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.long.ts'],
     pool: 'forks',
+    // All cores: on two, the default would leave one idle.
+    maxWorkers: '100%',
     testTimeout: 300_000,
   },
 });

@@ -145,6 +145,16 @@ press Fix it
 /average cut:butt measure:cooking
 /average cut:tri-tip measure:carving
 /average measure:plate
+/average measure:cost
+/weigh cut:flank bought:2 lb trim:2 oz cooked:1.5 lb served:1.4 lb price:8.99/lb
+/weigh cut:flank bought:2 lb trim:2 oz cooked:1.5 lb served:1.3 lb price:EUR 8/lb
+/weigh cut:flank bought:2 lb trim:2 oz cooked:1.5 lb served:1.3 lb
+@bo /weigh cut:flank bought:2 lb trim:3 oz cooked:1.4 lb served:1.2 lb price:9/lb
+@bo /weigh cut:flank bought:2 lb trim:3 oz price:9/lb
+/average cut:flank measure:cost
+/average cut:flank measure:cooking
+/average measure:cost
+/board cut:flank ranking:value
 /average measure:lovely
 press Fix it
 /mine season

@@ -77,25 +77,33 @@ export function centred(axis: Axis, share: number, text: string, size: number): 
 const inward = (index: number, count: number): 'left' | 'center' | 'right' =>
   index === 0 ? 'left' : index === count - 1 ? 'right' : 'center';
 
-/** The figures below the data, and what they are of. `bottom`: the lower edge of the data. */
+/** What a figure needs to the next one, of its own width: at an end it stands half of it further in. */
+const ROOM = 1.6;
+
+/** Each figure, every second, or every third: as many as stand side by side. */
+function everyNth(texts: readonly string[], width: number): number {
+  const widest = Math.max(...texts.map(({ length }) => length)) * SIZE.small * LETTER * ROOM;
+  return Math.max(1, Math.ceil((widest * (texts.length - 1)) / width));
+}
+
+/** The figures below the data, and what they are of. `bottom`: the lower edge of the data, `width` how wide it is. */
 export function axisNotes(
   { ticks }: Axis,
   bottom: number,
   measure: Averaged,
   words: AxisWords,
+  width = INNER_WIDTH,
 ): readonly Note[] {
   const quiet = { size: SIZE.small, colour: QUIET_INK };
   const y = bottom + FIGURES_DOWN;
+  const texts = ticks.map((share) => words.tick({ measure, share }));
+  const nth = measure === 'cost' ? everyNth(texts, width) : 1;
+  const figures = ticks.flatMap((at, index): Note[] => {
+    const align = measure === 'cost' ? inward(index, ticks.length) : 'center';
+    return index % nth === 0 ? [{ ...quiet, text: texts[index] ?? '', x: { at }, y, align }] : [];
+  });
   return [
-    ...ticks.map(
-      (at, index): Note => ({
-        ...quiet,
-        text: words.tick({ measure, share: at }),
-        x: { at },
-        y,
-        align: measure === 'cost' ? inward(index, ticks.length) : 'center',
-      }),
-    ),
+    ...figures,
     {
       ...quiet,
       text: words.caption({ measure }),

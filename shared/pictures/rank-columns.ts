@@ -26,6 +26,10 @@ export const paddingOf = (figures: number, top: number, bottom: number) => ({
   bottom,
 });
 
+/** How wide the marks' own part is. */
+export const marksWidth = (figures: number): number =>
+  WIDTH - 2 * MARGIN - PLACE_WIDTH - COUNT_WIDTH - figures - GAP;
+
 const countRight = (figures: number): number => WIDTH - MARGIN - figures;
 
 interface HeadWords {

@@ -17,7 +17,7 @@ import {
 import type { Note } from './notes.ts';
 import { OKABE_ITO, QUIET_INK } from './palette.ts';
 import type { Json, Picture } from './picture.ts';
-import { HEAD_ROW, headNotes, paddingOf, rankNotes } from './rank-columns.ts';
+import { HEAD_ROW, headNotes, marksWidth, paddingOf, rankNotes } from './rank-columns.ts';
 import { dividerScale, rankSeries } from './ranks-marks.ts';
 import { altOf, DIVIDED, footOf, laidOut, type Ranks, type Row } from './ranks-rows.ts';
 
@@ -92,7 +92,7 @@ export function ranksOf(ranks: Ranks, words: Words): Picture {
     ...headNotes(figures, dataTop - HEAD_ROW / 2, words),
     ...rows.flatMap((row) => notesOf(row, dataTop, { measure, figures, words })),
     ...(provisional === null ? [] : [newNote(dataTop + provisional + DIVIDED / 2 + 4, words)]),
-    ...axisNotes(axis, bottom, measure, words.axis),
+    ...axisNotes(axis, bottom, measure, words.axis, marksWidth(figures)),
     ...foot(footTexts, footTop),
   ];
   const common = options(dataTop, height - bottom, notes);

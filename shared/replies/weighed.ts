@@ -11,7 +11,7 @@ import { gradeOfAnother } from '../trade/grades.ts';
 import type { Speech } from '../words/index.ts';
 import { lossOf, setsInjectedApart } from '../yield/measure.ts';
 import { costFactor, costPer, costsOf, pieceFigures, type WeightName, weightsOf } from '../yield/piece.ts';
-import { bookLine } from './book-line.ts';
+import { bookOnCard } from './book-line.ts';
 import { cardActions } from './card-actions.ts';
 import { aboutPiece, headline, measureReached } from './piece-line.ts';
 
@@ -155,7 +155,7 @@ function smallPrint({ piece, beside, waiting }: Weighing, say: Speech): string[]
 function bookOf(piece: Piece, say: Speech): string[] {
   const measure = measureReached(piece);
   if (lossOf(measure, piece) === null || (isInjected(piece) && setsInjectedApart(measure))) return [];
-  return bookLine(piece.cut, measure, piece, say);
+  return bookOnCard(piece.cut, measure, piece, say);
 }
 
 /** Fat that was saved is there to be rendered. Words of the trade, as they are typed in English. */

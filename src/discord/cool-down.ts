@@ -19,7 +19,7 @@ export interface CoolDown {
 }
 
 /** Nobody at a scale types two lines a second for ten seconds. */
-const USUAL: CoolDownOptions = { most: 20, withinMs: 10_000 };
+const USUAL: CoolDownOptions = { most: 30, withinMs: 10_000 };
 /** Longer than the platform delivers anything again. */
 const REMEMBERED_MS = 15 * 60_000;
 

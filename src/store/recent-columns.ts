@@ -4,7 +4,7 @@ import type { CutKey } from '../../shared/trade/keys.ts';
 import type { Averaged } from '../../shared/yield/measure.ts';
 
 const MOST_ENTRIES = 200;
-/** About 60 bytes a row. */
+/** Some 80 bytes a row. */
 const MOST_ROWS = 500_000;
 
 /** What is kept for this version, or else what `make` makes, of what is kept for an earlier one if there is such. */

@@ -176,13 +176,17 @@ describe('/board ranking:value', () => {
   });
 
   test('leaves out what was paid for in another currency, and says so', async () => {
-    const { play } = await club();
-    const before = await play('/board ranking:value');
-    const said = await play(
-      '@bo /weigh cut:packer bought:14 lb trim:2 lb cooked:8 lb served:7 lb price:EUR 1/lb',
-      '@bo /weigh cut:packer bought:14 lb trim:2 lb cooked:8 lb served:7 lb price:0 in all',
-      '/board ranking:Best value',
+    // What is unusual is unusual among all pieces, so both clubs have as many.
+    const two = (...prices: readonly string[]) =>
+      prices.map(
+        (price) => `@bo /weigh cut:packer bought:14 lb trim:2.1 lb cooked:8 lb served:6.9 lb ${price}`,
+      );
+    const [before, said] = await Promise.all(
+      [two('', ''), two('price:EUR 1/lb', 'price:0 in all')].map(async (more) =>
+        (await club()).play(...more, '/board ranking:Best value'),
+      ),
     );
+    if (before === undefined || said === undefined) throw new Error('two boards');
     expect(rowsOf(said)).toEqual(rowsOf(before));
     expect(said.text).toContain('1 piece in EUR is kept and left out here.');
     expect(said.text).toContain('1 piece that cost nothing is not ranked.');
@@ -227,9 +231,12 @@ describe('the book beside the club', () => {
   test('on the card of a piece, of what it came to', async () => {
     const { play } = await rehearse();
     const trimmed = await play('/weigh cut:packer bought:14 lb trim:2 lb');
-    expect(trimmed.text).toContain(
-      'The book has 30.0 % of the raw piece as all that is not lean (USDA SR28): not comparable.',
+    expect(trimmed.text).not.toContain('The book');
+    expect((await play('/average cut:packer')).text).toContain(
+      'The book has 30.0 % of the raw piece off, down to the lean meat (USDA SR28): not comparable.',
     );
+    const thick = await play('/weigh cut:flat bought:6 lb trim:1 lb cooked:3.5 lb style:thick');
+    expect(thick.text).toContain('1/8 in of fat left on (USDA Cooking Yields): not comparable.');
     const cooked = await play('/weigh cut:tri-tip bought:3 lb trim:0.3 lb cooked:2.2 lb');
     expect(cooked.text).toContain(
       'The book: 84.0 % kept in the heat, roasted, no outer fat left on (USDA Cooking Yields).',

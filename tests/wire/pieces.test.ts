@@ -95,7 +95,7 @@ describe('the buttons of a card', () => {
       const { message } = await bo.presses(card, label);
       expect([message.isPrivate, message.text]).toEqual([
         true,
-        expect.stringContaining('for the one who asked'),
+        expect.stringContaining('for somebody else to press'),
       ]);
     }
     expect(card.edits).toBe(0);

@@ -12,10 +12,10 @@ const SHORT: Record<BookSource, string> = {
   'buying-guide': 'USDA Food Buying Guide',
 };
 
-/** Of a raw piece: what its share counts. */
+/** Of a raw piece: what its share is. */
 const OFF_RAW: Partial<Record<Unlike, string>> = {
-  'to-lean': 'all that is not lean',
-  'bone-after': 'bone, skin or fat',
+  'to-lean': 'off, down to the lean meat',
+  'bone-after': 'off as bone, skin or fat',
 };
 
 const UNLIKE: Partial<Record<Unlike, string>> = {
@@ -60,7 +60,7 @@ export const book = (show: Show) => ({
         ? [`${show.share(of.share)} ${OF_PIECE[of.measure]}`, ...how(show, of), ...(why ? [why] : [])].join(
             ', ',
           )
-        : `${show.share(of.share)} of the raw piece as ${off}`;
+        : `${show.share(of.share)} of the raw piece ${off}`;
     return `The book has ${what} (${SHORT[of.source]}): not comparable.`;
   },
   /** The tables in full, one a source. */

@@ -29,7 +29,7 @@ export const help = (
         `Next day, off the heat: \`/weigh cooked:${of('cooked')} scraps:${of('scraps')}\``,
         "The club's figures: `/average` or `/average cut:packer measure:On the plate`",
         'Who does best: `/board`. You beside the rest: `/compare`; name a member, and both are shown once they say yes.',
-        `In the shop: \`/shop cut:packer one:${of('label')} two:…\``,
+        `In the shop: \`/shop cut:packer one:${of('label')}\`, and \`two:\` up to \`five:\` beside it.`,
         'How much to buy: `/feed people:40 cut:packer`; how many it feeds: `/feed cut:packer have:14 lb`',
         'Your pieces: `/piece show`, `/piece fix`, `/piece remove`, `/piece list`. Yours: `/mine season`, `/mine units`, `/mine pans`, `/mine habits`.',
       ],

@@ -18,6 +18,16 @@ import { columnsOf } from './columns-of.ts';
 
 const ABOUT = { cut: 'beef/brisket-whole' as CutKey, measure: 'trim' } as const;
 const CLUB = { margin: 0.02, scaleError: 0.02, currency: 'USD' as Currency };
+const COST = {
+  ...ABOUT,
+  measure: 'cost',
+  also: 'trim',
+  currency: CLUB.currency,
+  by: 'size',
+  filter: {},
+  units: 'lb',
+  mine: 'member-000',
+} as const;
 const DEBATE = { ...ABOUT, club: CLUB, member: 'ines', questions: ['size', 'grade'], cuts: [] } as const;
 const say = speak({ locale: 'en-US', units: 'lb', currency: CLUB.currency });
 
@@ -40,6 +50,7 @@ function everyReply(plain: Columns): Reply[] {
     debateSize({ ...DEBATE, question: 'size' }, size, say),
     debateFactor({ ...DEBATE, question: 'grade' }, grade, say),
     ...apart.map((asked) => averaged(asked, findAverages(looked, asked), say)),
+    averaged(COST, findAverages({ ...looked, also: plain }, COST), say),
   ];
 }
 
