@@ -8,5 +8,6 @@ export default defineConfig({
     // All cores: on two, the default would leave one idle.
     maxWorkers: '100%',
     testTimeout: 300_000,
+    expect: { poll: { timeout: 10_000, interval: 20 } },
   },
 });

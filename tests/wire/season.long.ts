@@ -19,12 +19,15 @@ test('150 pieces of 10 members', async () => {
   };
   for (const line of seasonLines(PIECES, 2)) {
     const moment = /^at (.+)$/.exec(line)?.[1];
-    const [, name, typed] = /^@(\w+) (.+)$/.exec(line) ?? [];
+    const [, name, typed] = /^@(\w+) (\/.+)$/.exec(line) ?? [];
     if (moment !== undefined) at.clock.now = Date.parse(moment);
     if (name === undefined || typed === undefined) continue;
     const { command, options } = readLine(typed, typable(commands));
-    const { message } = await memberCalled(name).types(`/${command}`, options);
-    expect(message.isPrivate, `${line}: ${message.text}`).toBe(/^(mine|piece list)/.test(command));
+    const other = options.member;
+    const meant = other === undefined ? options : { ...options, member: memberCalled(other).id };
+    const { message } = await memberCalled(name).types(`/${command}`, meant);
+    const alone = /^(mine|piece list)/.test(command) || (command === 'compare' && other === undefined);
+    expect(message.isPrivate, `${line}: ${message.text}`).toBe(alone);
     if (command === 'weigh') expect(message.pictures, line).toHaveLength(1);
   }
   const store = at.bot.store.club(at.club.id);
