@@ -15,6 +15,9 @@ import { read, readTogether } from './write.ts';
 
 type Text = string | null;
 
+/** Clubs whose cuts are remembered in their order. */
+const MOST_COUNTED = 1000;
+
 export function columns(db: Database, versions: CutVersions) {
   const some = sql`${piece.seq} in (select value from json_each(${sql.placeholder('seqs')}))`;
   const prepare = (measure: Averaged) => ({
@@ -35,6 +38,7 @@ export function columns(db: Database, versions: CutVersions) {
     .groupBy(piece.cut)
     .orderBy(desc(count()), asc(piece.cut))
     .prepare();
+  const counted = new Map<string, { version: number; cuts: CutKey[] }>();
   const recent = recentColumns();
 
   const ofCut = (club: string, cut: CutKey, measure: Averaged, injected: boolean): Columns => {
@@ -57,8 +61,19 @@ export function columns(db: Database, versions: CutVersions) {
       return interleaved(cuts, versions.read(club, null));
     });
 
+  /** Counting the pieces of a large club takes as long as an answer may, so it is done once for a version. */
+  const cutsOf = (club: string): CutKey[] => {
+    const version = versions.read(club, null);
+    const known = counted.get(club);
+    if (known?.version === version) return known.cuts;
+    const cuts = byPieces.all({ club }).flatMap(({ cut }) => cut ?? []);
+    if (counted.size >= MOST_COUNTED) counted.clear();
+    counted.set(club, { version, cuts });
+    return cuts;
+  };
+
   return (club: string): Pick<ClubStore, 'columns' | 'cuts' | 'version'> => ({
-    cuts: () => read(() => byPieces.all({ club }).map(({ cut }) => cut as CutKey)),
+    cuts: () => readTogether(db, () => cutsOf(club)),
     version: (cut) => read(() => versions.read(club, cut)),
     columns: (cut, measure, injected = false) =>
       readTogether(db, () =>
