@@ -52,13 +52,15 @@ function ask(tag: string): Locale {
   };
 }
 
+/** By the text as it came: Intl takes its time to say which locale it is. Any text may come, so not all are kept. */
+const MOST_KNOWN = 500;
 const known = new Map<string, Locale>();
 
 /** How `locale` (any text: a BCP 47 tag that Intl knows, or it is taken for `en-US`) prints. Throws nothing. */
 export function localeOf(locale: string): Locale {
-  const tag = knownLocale(locale) ?? FALLBACK;
-  const found = known.get(tag) ?? ask(tag);
-  known.set(tag, found);
+  const found = known.get(locale) ?? ask(knownLocale(locale) ?? FALLBACK);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(locale, found);
   return found;
 }
 

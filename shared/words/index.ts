@@ -6,11 +6,22 @@ import { english } from './en/index.ts';
 export type Speech = ReturnType<typeof english>;
 export type Language = (show: Show) => Speech;
 
+type Languages = Readonly<Record<string, Language>>;
+
 /** By BCP 47 language, the part before the first hyphen. */
-const LANGUAGES: Readonly<Record<string, Language>> = { en: english };
+const LANGUAGES: Languages = { en: english };
+
+/** Some thousand functions each: bound once a form, of which a host meets a few. */
+const MOST_BOUND = 200;
+const bound = new WeakMap<Languages, Map<string, Speech>>();
 
 /** The words for a reader; a language that is not there yet is answered in English, with its own number form. */
-export function speak(form: Form, languages: Readonly<Record<string, Language>> = LANGUAGES): Speech {
-  const language = languages[form.locale.split('-')[0] ?? ''] ?? english;
-  return language(shows(form));
+export function speak(form: Form, languages: Languages = LANGUAGES): Speech {
+  const known = bound.get(languages) ?? new Map<string, Speech>();
+  bound.set(languages, known);
+  const key = `${form.locale} ${form.units} ${form.currency ?? ''}`;
+  const speech = known.get(key) ?? (languages[form.locale.split('-')[0] ?? ''] ?? english)(shows(form));
+  if (known.size >= MOST_BOUND) known.clear();
+  known.set(key, speech);
+  return speech;
 }
