@@ -14,9 +14,9 @@ import { besides } from '../shared/findings/sifted.ts';
 import { averaged } from '../shared/replies/averages.ts';
 import { cutOf } from '../shared/trade/cuts.ts';
 import { gradeOfSpecies } from '../shared/trade/grades.ts';
-import type { CutKey } from '../shared/trade/keys.ts';
-import { AVERAGED, type Averaged } from '../shared/yield/measure.ts';
+import { AVERAGED } from '../shared/yield/measure.ts';
 import { choice, cut, day, grade, shop, style } from './options.ts';
+import { pressedCutOrNone, pressedOne } from './pressed.ts';
 import { styleOf } from './weigh/told.ts';
 
 const options = {
@@ -51,11 +51,11 @@ export const average: Command = command({
       by: 'anyone',
       audience: 'member',
       edits: false,
-      run: (context, { about: [cutKey = '', measure = 'trim', by = 'grade'] }) =>
+      run: async (context, { about: [cutKey = '', measure = 'trim', by = 'grade'] }) =>
         answer(context, {
-          cut: cutKey === '' ? null : (cutKey as CutKey),
-          measure: measure as Averaged,
-          by: by as ApartBy,
+          cut: pressedCutOrNone(cutKey),
+          measure: pressedOne(AVERAGED, measure),
+          by: pressedOne(APART_BY, by),
           filter: {},
           mine: context.member.id,
         }),

@@ -1,14 +1,13 @@
 /** `/board`: rankings that a lucky piece can't lead. */
 import { type Command, type Context, command, type Press } from '../shared/chat/command.ts';
 import type { Reply } from '../shared/chat/reply.ts';
-import { SEASONS, type Season, spanOf } from '../shared/club/season.ts';
+import { SEASONS, spanOf } from '../shared/club/season.ts';
 import { besides } from '../shared/findings/sifted.ts';
-import type { CalendarDay } from '../shared/measure/day.ts';
 import { board as boardReply } from '../shared/replies/board.ts';
 import { mostWeighed } from '../shared/replies/most-pieces.ts';
-import { type AskedRanking, measureOf, RANKINGS, type Ranking } from '../shared/replies/ranking.ts';
-import type { CutKey } from '../shared/trade/keys.ts';
+import { type AskedRanking, measureOf, RANKINGS } from '../shared/replies/ranking.ts';
 import { choice, cut } from './options.ts';
+import { pressedCutOrNone, pressedDay, pressedOne } from './pressed.ts';
 
 type Asked = Pick<AskedRanking, 'cut' | 'ranking' | 'season' | 'today' | 'mine'>;
 
@@ -32,13 +31,13 @@ export const board: Command = command({
 });
 
 /** The seasons of the day on which the ranking was asked for: it shows the same ones when it is pressed later. */
-function pressed(context: Context, { about, value }: Press): Promise<Reply> {
+async function pressed(context: Context, { about, value }: Press): Promise<Reply> {
   const [cutKey = '', ranking = 'plate', season = 'season', today = context.today] = about;
   return answer(context, {
-    cut: cutKey === '' ? null : (cutKey as CutKey),
-    ranking: (value ?? ranking) as Ranking,
-    season: season as Season,
-    today: today as CalendarDay,
+    cut: pressedCutOrNone(cutKey),
+    ranking: pressedOne(RANKINGS, value ?? ranking),
+    season: pressedOne(SEASONS, season),
+    today: pressedDay(today),
     mine: context.member.id,
   });
 }

@@ -7,6 +7,7 @@ import { besideTheRest } from '../shared/replies/compare.ts';
 import { type Compared, type Comparison, measuresOf } from '../shared/replies/comparison.ts';
 import type { CutKey } from '../shared/trade/keys.ts';
 import { cut, person } from './options.ts';
+import { pressedCut } from './pressed.ts';
 
 export const compare: Command = command({
   name: 'compare',
@@ -40,7 +41,7 @@ export const compare: Command = command({
 });
 
 const challengeOf = ({ owner, about: [asker = '', cutKey = ''] }: Press): Challenge => ({
-  cut: cutKey as CutKey,
+  cut: pressedCut(cutKey),
   asker,
   challenged: owner,
 });

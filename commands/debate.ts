@@ -10,6 +10,7 @@ import { gradesFor } from '../shared/trade/grades.ts';
 import type { CutKey } from '../shared/trade/keys.ts';
 import type { Measure } from '../shared/yield/measure.ts';
 import { choice, cut } from './options.ts';
+import { pressedCutOrNone, pressedOne } from './pressed.ts';
 
 const QUESTIONS = ['size', ...DEBATED_FACTORS] as const satisfies readonly Question[];
 const OF = ['trim', 'cooking', 'plate'] as const satisfies readonly Measure[];
@@ -39,15 +40,25 @@ export const debate: Command = command({
       by: 'owner',
       audience: 'club',
       edits: true,
-      run: (context, { about: [cutKey = '', measure = ''], value }) =>
-        answer(context, (value ?? 'size') as Question, cutKey as CutKey, measure as Measure),
+      run: async (context, { about: [cutKey = '', measure = ''], value }) =>
+        answer(
+          context,
+          pressedOne(QUESTIONS, value ?? 'size'),
+          pressedCutOrNone(cutKey),
+          pressedOne(OF, measure),
+        ),
     },
     cut: {
       by: 'owner',
       audience: 'club',
       edits: true,
-      run: (context, { about: [, measure = '', question = 'size'], value }) =>
-        answer(context, question as Question, (value ?? null) as CutKey | null, measure as Measure),
+      run: async (context, { about: [, measure = '', question = 'size'], value }) =>
+        answer(
+          context,
+          pressedOne(QUESTIONS, question),
+          pressedCutOrNone(value ?? ''),
+          pressedOne(OF, measure),
+        ),
     },
   },
 });

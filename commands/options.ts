@@ -189,13 +189,20 @@ export const sentFile = (): Option<SentFile> => ({
   },
 });
 
+/** An id stands in an answer as a mention does, without backticks: so there is no markup in it, and no end of it. */
+const PERSON = /^(?:<@!?(?<mention>[\w-]{1,40})>|@?(?<id>[\w-]{1,40}))$/;
+/** Not somebody, but all. */
+const ALL = /^(?:everyone|here)$/i;
+const MARKED = /^[_-]|[_-]$/;
+
 /** A member of the club: as the platform's menu gives one, or as a mention is typed. */
 export const person = (): Option<string> => ({
   kind: 'member',
   read: (text, { option }) => {
-    const { mention, id } = /^(?:<@!?(?<mention>[\w-]+)>|@?(?<id>[\w-]+))$/.exec(text.trim())?.groups ?? {};
+    const { mention, id } = PERSON.exec(text.trim())?.groups ?? {};
     const read = mention ?? id;
-    if (read === undefined) throw new MemberError('person-unreadable', { option, read: text });
+    if (read === undefined || ALL.test(read) || MARKED.test(read))
+      throw new MemberError('person-unreadable', { option, read: text });
     return read;
   },
 });

@@ -1,5 +1,6 @@
 /** The log: ids and timings only, never what a member weighed or wrote. */
 import { type DestinationStream, pino } from 'pino';
+import { adviceOn } from './advice.ts';
 
 export interface Log {
   info(about: object, text: string): void;
@@ -8,14 +9,14 @@ export interface Log {
 }
 
 /**
- * Of an error what finds the bug. Its other fields stay out: the platform's errors carry the whole message that was
+ * Of an error what finds the bug, and what to do. Its other fields stay out: the platform's errors carry the whole message that was
  * refused, the driver's the values that were bound.
  */
 function errorFacts(error: unknown): object {
   if (!(error instanceof Error)) return { type: typeof error };
   const { name, message, stack } = error;
   const code = 'code' in error ? error.code : undefined;
-  return { type: name, message, code, stack };
+  return { type: name, message, code, todo: adviceOn(error), stack };
 }
 
 /** Writes lines of JSON to standard output, or to `destination`. */

@@ -53,7 +53,8 @@ async function keepUp(parts: UpkeepParts, now: number): Promise<void> {
   const { database, backupDir, log } = parts;
   const pending = await pendingIn(database);
   const quiet = QUIET_HOURS.includes(new Date(now).getUTCHours());
-  const newest = copiesIn(backupDir).find(({ nightly }) => nightly);
+  // One that a wrong clock dated ahead must not stand for those of the nights until then.
+  const newest = copiesIn(backupDir).find(({ nightly, at }) => nightly && at <= now + HOUR);
   const age = newest === undefined ? Number.POSITIVE_INFINITY : now - newest.at;
   if (pending !== null && (quiet || now - pending.since >= OVERDUE_MS)) {
     const done = await tidy(database, { backupDir, now });

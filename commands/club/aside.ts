@@ -30,15 +30,18 @@ export const clubAside: Command = command({
       by: 'manager',
       audience: 'member',
       edits: false,
-      run: async ({ member, say }, { about: [seq = ''] }) =>
-        formOf({
+      run: async (context, { about: [seq = ''] }) => {
+        // Looked up before the form asks why.
+        await pieceNumbered(context, seq);
+        return formOf({
           command: 'club aside',
-          owner: member.id,
+          owner: context.member.id,
           about: [ABOUT.more, seq],
           first: ['why'],
           typed: {},
-          say,
-        }),
+          say: context.say,
+        });
+      },
     },
     takeIn: {
       by: 'manager',

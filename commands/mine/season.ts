@@ -9,6 +9,7 @@ import type { CalendarDay } from '../../shared/measure/day.ts';
 import { type BesideClub, ownSeason } from '../../shared/replies/season.ts';
 import { lossOf } from '../../shared/yield/measure.ts';
 import { choice } from '../options.ts';
+import { pressedDay, pressedOne } from '../pressed.ts';
 
 export const mineSeason: Command = command({
   name: 'mine season',
@@ -22,8 +23,8 @@ export const mineSeason: Command = command({
       audience: 'club',
       edits: false,
       // As it was asked for: a press on another day shows the same season.
-      run: (context, { about: [season = 'season', asked = context.today] }) =>
-        card(context, season as Season, asked as CalendarDay, true),
+      run: async (context, { about: [season = 'season', asked = context.today] }) =>
+        card(context, pressedOne(SEASONS, season), pressedDay(asked), true),
     },
   },
 });

@@ -1,6 +1,6 @@
 /** Doing what a request comes to: running a line, an action, or a line that was held back and is now answered. */
 import type { Command } from '../../shared/chat/command.ts';
-import { formOf } from '../../shared/chat/form.ts';
+import { formOf, MORE } from '../../shared/chat/form.ts';
 import type { Form, Reply } from '../../shared/chat/reply.ts';
 import type { Audience } from '../../shared/chat/request.ts';
 import type { Draft } from '../../shared/club/store.ts';
@@ -62,7 +62,12 @@ const seenBy = (task: { audience: Audience; mends: boolean; replaces: boolean })
 /** The form of a command that was held back, filled with what was typed. */
 function fixForm({ say }: Room, command: Command, draft: Draft, seenBy: string, opens: string | null): Form {
   // What was asked beside a card is asked alone: the piece, and the extras that are still open.
-  const first = seenBy === ASIDE ? Object.keys(draft.options).slice(0, 4) : command.form(draft.options);
+  const first =
+    seenBy === ASIDE
+      ? Object.keys(draft.options)
+          .filter((name) => name !== MORE)
+          .slice(0, 4)
+      : command.form(draft.options);
   return formOf({
     command: command.name,
     owner: draft.member,

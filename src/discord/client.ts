@@ -44,7 +44,10 @@ export function createClient(apiUrl: string, log: Log, shard?: ShardOf): Client 
   client.on(Events.ShardReconnecting, (shard) => log.info({ shard }, 'connecting again'));
   client.on(Events.ShardResume, (shard, missed) => log.info({ shard, missed }, 'connected again'));
   client.on(Events.ShardDisconnect, ({ code }, shard) =>
-    log.error({ shard, code }, 'the platform closed the connection for good'),
+    log.error(
+      { shard, code, todo: 'look at DISCORD_TOKEN and at the bot’s page on the platform, then start anew' },
+      'the platform closed the connection for good',
+    ),
   );
   client.rest.on('rateLimited', ({ route, timeToReset, global }) =>
     log.warn({ route, timeToReset, global }, 'held back by the platform'),

@@ -1,4 +1,5 @@
 /** What of an error is written down: enough to find the bug, nothing of what a member wrote. */
+import { adviceOn } from '../advice.ts';
 
 /**
  * The facts of an error for the log. The platform's errors carry the whole message that was refused: that stays out.
@@ -10,5 +11,5 @@ export function problem(error: unknown): { problem: object } {
   const { name, message, stack } = error;
   const code = 'code' in error ? error.code : undefined;
   const status = 'status' in error ? error.status : undefined;
-  return { problem: { name, message, code, status, stack } };
+  return { problem: { name, message, code, status, todo: adviceOn(error), stack } };
 }

@@ -32,50 +32,76 @@ const startThread = (database: string): Worker =>
     ? new Worker(inDevelopment(), { eval: true, workerData: { database } })
     : new Worker(SOURCE, { workerData: { database } });
 
+/** The longest, of a club of a quarter of a million pieces, takes some seconds; each waits for those before it. */
+const WITHIN_MS = 60_000;
+
 interface Waiting {
   resolve(computed: Computed): void;
   reject(error: unknown): void;
+  timer: NodeJS.Timeout;
+}
+
+interface Thread {
+  worker: Worker;
+  /** Orders on their way, by id. */
+  waiting: Map<number, Waiting>;
+}
+
+export interface ElsewhereOptions {
+  start?: (database: string) => Worker;
+  /** Milliseconds until a thread that says nothing is ended. */
+  withinMs?: number;
 }
 
 /** Starts the thread with the first order, and anew with the next one where it ended. */
-export function openElsewhere(database: string): Elsewhere {
-  const waiting = new Map<number, Waiting>();
-  let worker: Worker | null = null;
+export function openElsewhere(
+  database: string,
+  { start: startWorker = startThread, withinMs = WITHIN_MS }: ElsewhereOptions = {},
+): Elsewhere {
+  let thread: Thread | null = null;
   let last = 0;
 
-  const start = (): Worker => {
-    const started = startThread(database);
-    started.on('message', (delivery: Delivery) => {
+  const start = (): Thread => {
+    const started: Thread = { worker: startWorker(database), waiting: new Map() };
+    const { worker, waiting } = started;
+    worker.on('message', (delivery: Delivery) => {
       const whose = waiting.get(delivery.id);
       waiting.delete(delivery.id);
+      clearTimeout(whose?.timer);
       if ('computed' in delivery) whose?.resolve(delivery.computed);
       else whose?.reject(delivery.error);
       // An idle thread must not keep the process alive.
-      if (waiting.size === 0) started.unref();
+      if (waiting.size === 0) worker.unref();
     });
+    // Its own orders alone: another thread may have been started since.
     const ended = (error: unknown) => {
-      if (worker === started) worker = null;
-      for (const { reject } of waiting.values()) reject(error);
+      if (thread === started) thread = null;
+      for (const { reject, timer } of waiting.values()) {
+        clearTimeout(timer);
+        reject(error);
+      }
       waiting.clear();
     };
-    started.on('error', ended);
-    started.on('exit', (code) => ended(new Error(`the findings' thread ended with ${code}`)));
+    worker.on('error', ended);
+    worker.on('exit', (code) => ended(new Error(`the findings' thread ended with ${code}`)));
     return started;
   };
 
   return {
     compute: (club, name, asked) =>
       new Promise((resolve, reject) => {
-        worker ??= start();
+        thread ??= start();
+        const { worker, waiting } = thread;
         last += 1;
-        waiting.set(last, { resolve, reject });
+        const timer = setTimeout(() => void worker.terminate(), withinMs);
+        waiting.set(last, { resolve, reject, timer });
         worker.ref();
         worker.postMessage({ id: last, club, name, asked } satisfies Order);
       }),
     close: async () => {
-      const closing = worker;
-      worker = null;
-      await closing?.terminate();
+      const closing = thread;
+      thread = null;
+      await closing?.worker.terminate();
     },
   };
 }

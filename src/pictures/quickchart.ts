@@ -12,6 +12,9 @@ const WITHIN_MS = 5000;
 /** Many times what our pictures take. */
 const MOST_BYTES = 4_000_000;
 const DENSITY = 2;
+/** A host that is down must not hold up each picture until it is found to be so. */
+const FAILURES_IN_A_ROW = 3;
+const REST_MS = 60_000;
 const PNG = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
 
 export interface QuickChartOptions {
@@ -22,6 +25,8 @@ export interface QuickChartOptions {
   log: Log;
   /** For the whole answer, 5 s if not told. */
   withinMs?: number;
+  /** How long a host that failed again and again is left alone, a minute if not told. */
+  restMs?: number;
 }
 
 /** The request's body. */
@@ -78,13 +83,33 @@ function reasonOf(problem: unknown): string {
 }
 
 /** Draws at the host; a picture that fails there, in any way, is drawn by `otherwise`, with one line in the log. */
-export function drawAt({ url, otherwise, log, withinMs = WITHIN_MS }: QuickChartOptions): Draw {
+export function drawAt({
+  url,
+  otherwise,
+  log,
+  withinMs = WITHIN_MS,
+  restMs = REST_MS,
+}: QuickChartOptions): Draw {
   const chartUrl = new URL('chart', url.endsWith('/') ? url : `${url}/`);
+  let failures = 0;
+  let restUntil = Number.NEGATIVE_INFINITY;
   return async (picture) => {
+    if (performance.now() < restUntil) return otherwise(picture);
     try {
-      return await ask(chartUrl, picture, withinMs);
+      const bytes = await ask(chartUrl, picture, withinMs);
+      failures = 0;
+      return bytes;
     } catch (problem) {
       log.warn({ picture: picture.name, why: reasonOf(problem) }, 'the chart host failed: drawn here');
+      failures += 1;
+      if (failures >= FAILURES_IN_A_ROW) {
+        failures = 0;
+        restUntil = performance.now() + restMs;
+        log.warn(
+          { restMs, todo: 'look whether QUICKCHART_URL is right and the host is up' },
+          'the chart host failed again and again: left alone for a while',
+        );
+      }
       return otherwise(picture);
     }
   };

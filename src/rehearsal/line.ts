@@ -19,6 +19,9 @@ export const isSilent = (line: string): boolean => /^\s*(#|$)/.test(line);
 export const typable = (commands: readonly Command[]): Typable[] =>
   commands.map(({ name, options }) => ({ name, options: Object.keys(options) }));
 
+/** Clubs weigh in these years. */
+const [FIRST_MOMENT, LAST_MOMENT] = [Date.UTC(1970, 0), Date.UTC(9000, 0)];
+
 /** Plays one line. @throws StageError for a line that can't be followed, MemberError for one that can't be read. */
 export async function play(stage: Stage, line: string): Promise<Outcome> {
   const [, speaker, manager, said = ''] = /^\s*(?:@([\w-]+)(!?)(?:\s+|$))?(.*)$/s.exec(line) ?? [];
@@ -107,7 +110,7 @@ const VERBS: Readonly<Record<string, (stage: Stage, rest: string) => Promise<Out
   },
   at: async (stage, moment) => {
     const now = Date.parse(moment);
-    if (Number.isNaN(now))
+    if (!(now >= FIRST_MOMENT && now < LAST_MOMENT))
       throw new StageError(`"${moment}" is no moment. Write it like 2026-07-04T18:00:00Z.`);
     stage.scene = { ...stage.scene, now };
     stage.onTheClock = false;

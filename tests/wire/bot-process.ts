@@ -1,5 +1,5 @@
 /** The bot as a host runs it: `src/main.ts` in a process of its own, which can be killed. */
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import { onTestFinished } from 'vitest';
@@ -9,6 +9,7 @@ const MAIN = fileURLToPath(new URL('../../src/main.ts', import.meta.url));
 const TSX = import.meta.resolve('tsx');
 
 export interface BotProcess {
+  readonly pid: number;
   /** Sends the signal and resolves once the process is gone. */
   kill(signal: NodeJS.Signals): Promise<Ended>;
   /** Sends the signal and waits for nothing. */
@@ -30,9 +31,23 @@ export interface Ended {
   errors: string;
 }
 
-/** Starts it in `folder`, so that no `.env` of ours is read, with nothing set but what `environment` says. */
-export function startProcess(folder: string, environment: Readonly<Record<string, string>>): BotProcess {
-  const child = spawn(process.execPath, ['--import', TSX, MAIN], {
+/** Whether this machine lets a process have disks of its own, without being asked who it is. */
+export const canMount = (): boolean =>
+  spawnSync('unshare', ['-rm', 'mount', '-t', 'tmpfs', 'tmpfs', '/mnt']).status === 0;
+
+/**
+ * Starts it in `folder`, so that no `.env` of ours is read, with nothing set but what `environment` says.
+ * @param disks shell commands that mount what the process alone sees
+ */
+export function startProcess(
+  folder: string,
+  environment: Readonly<Record<string, string>>,
+  disks?: string,
+): BotProcess {
+  const bot = [process.execPath, '--import', TSX, MAIN];
+  const [command = '', ...parameters] =
+    disks === undefined ? bot : ['unshare', '-rm', 'sh', '-ec', `${disks}; exec "$@"`, 'sh', ...bot];
+  const child = spawn(command, parameters, {
     cwd: folder,
     env: { PATH: process.env.PATH ?? '', ...environment },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -54,6 +69,7 @@ export function startProcess(folder: string, environment: Readonly<Record<string
   // Who does not wait for it does not want to hear of it either.
   ready.catch(() => {});
   return {
+    pid: child.pid ?? 0,
     ended,
     ready,
     says,

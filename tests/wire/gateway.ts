@@ -9,6 +9,13 @@ export interface Gateway {
   dispatch(event: string, data: object): void;
   /** Cuts every connection, so that the bot has to take it up again. */
   cut(): void;
+  /** Asks every connection to log in elsewhere, which it does by taking up where it was. */
+  askToReconnect(): void;
+  /** Says that the session is over: it can be taken up again, or the bot has to log in anew. */
+  invalidate(resumable: boolean): void;
+  /** Keeps what is to be told from now on, until it is released: in its order, or the last first. */
+  hold(): void;
+  release(order: 'in order' | 'last first'): void;
   /** Takes no connection from now on, or again each. */
   refuse(refused: boolean): void;
   /** How often the bot logged in, and how often it took a cut connection up again. */
@@ -55,7 +62,12 @@ export function openGateway(server: Server, state: State, address: () => string)
     line.sent.push(event);
     if (line.connected) send(line.connected, { op: GatewayOpcodes.Dispatch, ...event });
   };
+  let held: Parameters<Gateway['dispatch']>[] | null = null;
   const dispatch = (t: string, d: { id?: string; guild_id?: string }): void => {
+    if (held) {
+      held.push([t, d]);
+      return;
+    }
     const club = d.guild_id ?? (t.startsWith('GUILD_') ? d.id : undefined);
     // What is in no club is told to the first.
     tell(lineOf(club === undefined ? 0 : shardOf(club)), t, d);
@@ -114,8 +126,24 @@ export function openGateway(server: Server, state: State, address: () => string)
     });
   });
 
+  const connected = (): WebSocket[] => lines.flatMap((line) => (line?.connected ? [line.connected] : []));
+
   return {
     dispatch,
+    askToReconnect: () => {
+      for (const socket of connected()) send(socket, { op: GatewayOpcodes.Reconnect, d: null });
+    },
+    invalidate: (resumable) => {
+      for (const socket of connected()) send(socket, { op: GatewayOpcodes.InvalidSession, d: resumable });
+    },
+    hold: () => {
+      held ??= [];
+    },
+    release: (order) => {
+      const told = held ?? [];
+      held = null;
+      for (const [t, d] of order === 'in order' ? told : told.toReversed()) dispatch(t, d);
+    },
     cut: () => {
       for (const line of lines) {
         line?.connected?.close(TAKE_UP_AGAIN);

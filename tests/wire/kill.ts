@@ -75,8 +75,9 @@ async function weighUntil(club: Club, answers: number): Promise<{ all: Answered[
   let next = 0;
   const enough = new Promise<void>((resolve) => {
     const weigh = async (): Promise<void> => {
-      const member = club.addMember();
       while (typing && next < WEIGH_INS) {
+        // Each by another member: who types that fast is asked for a moment.
+        const member = club.addMember();
         next += 1;
         const trim = 1 + (next % 300) / 100;
         const typed = {

@@ -1,5 +1,6 @@
 /** The platform's REST interface, as far as a bot of interactions uses it. */
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { setTimeout as wait } from 'node:timers/promises';
 import {
   type RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
   ComponentType,
@@ -11,7 +12,7 @@ import { LIMITS, overLimitsOfCommands, overLimitsOfForm } from '../../src/discor
 import { readBody, readMessage, type Sent, type Written } from './body.ts';
 import type { ShownForm, Step } from './exchange.ts';
 import { type Kept, messageJson } from './message.ts';
-import { keepMessage, type Pending, registeredJson, type State } from './state.ts';
+import { type Fault, keepMessage, type Pending, registeredJson, type State } from './state.ts';
 
 /** An answer of the platform that is no success. */
 class Refusal extends Error {
@@ -83,6 +84,12 @@ export async function handle(
   const url = new URL(request.url ?? '/', 'http://localhost');
   const path = decodeURIComponent(url.pathname).replace(/^\/api\/v10/, '');
   const sent = await readBody(request);
+  const fault = state.faulty?.({ method: request.method ?? '', path }) ?? null;
+  if (fault?.afterMs !== undefined) await wait(fault.afterMs);
+  if (fault && fault.handles !== true && (fault.drops || fault.status !== undefined)) {
+    fail(fault, response);
+    return;
+  }
   const answer = ((): Answer => {
     try {
       const route = ROUTES.find(([method, pattern]) => method === request.method && pattern.test(path));
@@ -99,12 +106,24 @@ export async function handle(
       return { status: error.status, json: { code: error.code, message: error.message } };
     }
   })();
+  if (fault && (fault.drops || fault.status !== undefined)) {
+    fail(fault, response);
+    return;
+  }
   response.setHeader('date', new Date(Date.now() + state.clockAheadMs).toUTCString());
   if (answer.json === undefined) {
     response.writeHead(answer.status).end();
     return;
   }
   response.writeHead(answer.status, { 'content-type': 'application/json' }).end(JSON.stringify(answer.json));
+}
+
+function fail({ status = 500, json, text = '', headers = {}, drops }: Fault, response: ServerResponse): void {
+  if (drops) response.destroy();
+  else if (json === undefined)
+    response.writeHead(status, { 'content-type': 'text/html', ...headers }).end(text);
+  else
+    response.writeHead(status, { 'content-type': 'application/json', ...headers }).end(JSON.stringify(json));
 }
 
 const gatewayOf = (url: string, shards: number) => ({
@@ -265,7 +284,7 @@ function rewrite(state: State, kept: Kept, data: Record<string, unknown>, sent: 
 }
 
 function followed(state: State, token: string | undefined): Pending {
-  const pending = [...state.interactions.values()].find((one) => one.token === token);
+  const pending = state.interactions.get(token?.replace('token-', '') ?? '');
   if (!pending?.acknowledged) throw new Refusal(404, 10_015, 'Unknown Webhook');
   return pending;
 }

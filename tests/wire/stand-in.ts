@@ -22,12 +22,13 @@ import { clubJson, openGateway } from './gateway.ts';
 import { createMember, type Member } from './member.ts';
 import { type Shown, show } from './message.ts';
 import { handle } from './rest.ts';
-import { commandsOf, createState, type KeptClub } from './state.ts';
+import { commandsOf, createState, type Faulty, type KeptClub } from './state.ts';
 
 export type { Attached } from './attached.ts';
 export type { Exchange, ShownForm, Step } from './exchange.ts';
 export type { Member } from './member.ts';
 export type { Shown } from './message.ts';
+export type { Fault, Faulty } from './state.ts';
 
 export interface StandInOptions {
   /** How long the platform waits for the first answer: 3,000 as the real one, unless a test wants to see it give up. */
@@ -65,6 +66,15 @@ export interface StandIn {
   addClub(of?: { locale?: string; rights?: bigint }): Club;
   /** Cuts the gateway's connection; the bot takes it up again by itself. */
   cutConnection(): void;
+  /** Asks the bot to connect anew, as the platform does before it moves. */
+  asksToReconnect(): void;
+  /** Ends the bot's session; one that can't be taken up again is begun anew. */
+  endsSession(resumable: boolean): void;
+  /** What members do from now on reaches the bot once it is released. */
+  holdsBack(): void;
+  releases(order: 'in order' | 'last first'): void;
+  /** Looked at for each request of the bot's from now on; null ends it. */
+  fails(faulty: Faulty | null): void;
   /** Sets the platform's clock, which it tells with each answer. */
   setClock(aheadMs: number): void;
   /** From now on no connection is taken, or again each. */
@@ -157,6 +167,13 @@ export async function openStandIn({
     token: state.token,
     addClub,
     cutConnection: () => gateway.cut(),
+    asksToReconnect: () => gateway.askToReconnect(),
+    endsSession: (resumable) => gateway.invalidate(resumable),
+    holdsBack: () => gateway.hold(),
+    releases: (order) => gateway.release(order),
+    fails: (faulty) => {
+      state.faulty = faulty;
+    },
     setClock: (aheadMs) => {
       state.clockAheadMs = aheadMs;
     },

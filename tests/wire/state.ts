@@ -43,6 +43,22 @@ export interface Pending {
   record: Recorder;
 }
 
+/** What goes wrong with a request: an answer that is none of the platform's own, a connection that is dropped, a wait. */
+export interface Fault {
+  /** Of the answer; without it the request is handled, or dropped. */
+  status?: number;
+  json?: unknown;
+  text?: string;
+  headers?: Readonly<Record<string, string>>;
+  afterMs?: number;
+  drops?: boolean;
+  /** Handles the request, and fails to say so. */
+  handles?: boolean;
+}
+
+/** Looked at for each request of the bot's. */
+export type Faulty = (request: { method: string; path: string }) => Fault | null;
+
 export interface State {
   readonly token: string;
   readonly application: string;
@@ -69,6 +85,7 @@ export interface State {
   readonly complaints: string[];
   /** How far the platform's clock is ahead of this machine's. */
   clockAheadMs: number;
+  faulty: Faulty | null;
   nextId(): string;
   now(): number;
 }
@@ -103,6 +120,7 @@ export function createState({
     refusesDirect: new Set(),
     complaints: [],
     clockAheadMs: 0,
+    faulty: null,
     nextId,
     now: () => performance.now(),
   };

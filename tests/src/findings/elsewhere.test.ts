@@ -1,0 +1,66 @@
+/** A thread that fails: whoever waited is told, and the next question is answered by another one. */
+import { Worker } from 'node:worker_threads';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { type Elsewhere, openElsewhere } from '../../../src/findings/elsewhere.ts';
+
+const ANSWERS = `
+  const { parentPort } = require('node:worker_threads');
+  parentPort.on('message', ({ id }) => parentPort.postMessage({ id, computed: { version: 7, found: null } }));
+`;
+const FAILING: readonly (readonly [string, string, RegExp])[] = [
+  [
+    'that ends',
+    `require('node:worker_threads').parentPort.on('message', () => process.exit(3))`,
+    /ended with 3/,
+  ],
+  [
+    'that throws',
+    `require('node:worker_threads').parentPort.on('message', () => { throw new Error('out of memory') })`,
+    /out of memory/,
+  ],
+  ['that can not start', `throw new Error('no such file')`, /no such file/],
+  [
+    'that never comes back',
+    `require('node:worker_threads').parentPort.on('message', () => { for (;;); })`,
+    /ended/,
+  ],
+];
+const ASKED = { cut: 'beef/brisket-whole', measure: 'trim', injected: false } as never;
+
+let open: Elsewhere | null;
+let started: number;
+beforeEach(() => {
+  open = null;
+  started = 0;
+});
+afterEach(() => open?.close());
+
+/** The first thread runs `first`, those after it answer. */
+const opened = (first: string): Elsewhere => {
+  open = openElsewhere('file:none', {
+    withinMs: 300,
+    start: () => {
+      started += 1;
+      return new Worker(started === 1 ? first : ANSWERS, { eval: true });
+    },
+  });
+  return open;
+};
+
+test.each(FAILING)('one %s', async (_how, source, says) => {
+  const elsewhere = opened(source);
+  const asked = ['a', 'b'].map((club) => elsewhere.compute(club, 'beside', ASKED));
+  for (const one of asked) await expect(one).rejects.toThrow(says);
+  expect(await elsewhere.compute('a', 'beside', ASKED)).toEqual({ version: 7, found: null });
+  expect(started).toBe(2);
+});
+
+test('asked anew before the old one has quite ended, what is asked is not lost with it', async () => {
+  const elsewhere = opened(
+    `require('node:worker_threads').parentPort.on('message', () => { throw new Error('x') })`,
+  );
+  const later = elsewhere
+    .compute('a', 'beside', ASKED)
+    .catch(() => Promise.all([1, 2, 3].map(() => elsewhere.compute('a', 'beside', ASKED))));
+  expect(await later).toHaveLength(3);
+});
