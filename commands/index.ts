@@ -3,6 +3,7 @@ import type { Command } from '../shared/chat/command.ts';
 import { average } from './average.ts';
 import { board } from './board.ts';
 import { clubAside } from './club/aside.ts';
+import { clubCuts } from './club/cuts.ts';
 import { clubErase } from './club/erase.ts';
 import { clubExport } from './club/export.ts';
 import { clubFix } from './club/fix.ts';
@@ -53,6 +54,7 @@ export const commands: readonly Command[] = [
   mineErase,
   clubShow,
   clubSet,
+  clubCuts,
   clubWaiting,
   clubFix,
   clubAside,

@@ -13,6 +13,7 @@ import { gradesFor, gradeText, readGrade } from '../shared/trade/grades.ts';
 import type { CutKey, GradeKey } from '../shared/trade/keys.ts';
 import { type Label, readLabel } from '../shared/trade/label.ts';
 import { cutNamed, matchingCuts, readCut } from '../shared/trade/look-up.ts';
+import { ownCutsLike } from '../shared/trade/own-cuts.ts';
 import { stylesOf } from '../shared/trade/styles.ts';
 import { oneLine } from '../shared/words/quote.ts';
 import { type Part, readParts } from '../shared/yield/parts.ts';
@@ -70,6 +71,7 @@ export const label = (): Option<Label> => ({
       weights: { ...weightReader(reader), decimals: reader.member.labelDecimals },
       prices: priceReader(reader),
       country: reader.club.gradeCountry,
+      own: reader.ownCuts,
     }),
 });
 
@@ -94,16 +96,22 @@ export const pan = (): Option<Nanograms> => ({
   complete: (typed, { pans }) => startingWith(typed, [...pans.keys()]),
 });
 
+/** Of 25 that are shown where nothing is typed. */
+const MOST_OWN_FIRST = 10;
+
 export const cut = (): Option<CutKey> => ({
   kind: 'text',
-  read: (text, { option }) => readCut(text, option),
-  complete: async (typed, { say, pieces }) => {
-    const found = typed.trim() === '' ? CUTS : matchingCuts(typed);
-    // The member's own cuts first, the newest before the others.
-    const recent = (await pieces()).map((one) => cutOf(one.cut)).filter((one) => found.includes(one));
-    return [...new Set([...recent, ...found])].map(({ key, name }) => ({
+  read: (text, { option, ownCuts }) => readCut(text, option, ownCuts),
+  complete: async (typed, { say, pieces, ownCuts }) => {
+    const none = typed.trim() === '';
+    const own = ownCutsLike(typed, ownCuts);
+    const found = [...(none ? CUTS : matchingCuts(typed)).map(({ key }) => key), ...own];
+    // What the member weighed in first, the newest before the others; then a few of the club's own.
+    const recent = (await pieces()).map((one) => one.cut).filter((key) => found.includes(key));
+    const first = none ? own.slice(0, MOST_OWN_FIRST) : own;
+    return [...new Set([...recent, ...first, ...found])].map((key) => ({
       label: say.trade.cut(key),
-      value: name,
+      value: cutOf(key).name,
     }));
   },
 });
@@ -112,8 +120,8 @@ export const grade = (): Option<GradeKey> => ({
   kind: 'text',
   extra: true,
   read: (text, { option, club }) => readGrade(text, { option, country: club.gradeCountry }),
-  complete: (typed, { say, club, options }) => {
-    const { species } = cutTyped(options) ?? { species: 'beef' as const };
+  complete: (typed, { say, club, options, ownCuts }) => {
+    const { species } = cutTyped(options, ownCuts) ?? { species: 'beef' as const };
     const grades = gradesFor(species, club.gradeCountry);
     return matching(
       typed,
@@ -125,8 +133,8 @@ export const grade = (): Option<GradeKey> => ({
 /** Which styles there are depends on the cut, so the text is read where the cut is known. */
 export const style = (): Option<string> => ({
   ...words(60),
-  complete: (typed, { say, options }) => {
-    const { styles } = cutTyped(options) ?? { styles: 'brisket' as const };
+  complete: (typed, { say, options, ownCuts }) => {
+    const { styles } = cutTyped(options, ownCuts) ?? { styles: 'brisket' as const };
     const known = styles === null ? [] : stylesOf(styles);
     return matching(
       typed,
@@ -136,8 +144,8 @@ export const style = (): Option<string> => ({
 });
 
 /** The cut that stands in the line so far, if its name is one that only one cut has. */
-const cutTyped = ({ cut: typed }: Readonly<Record<string, string>>) =>
-  typed === undefined ? null : cutNamed(typed);
+const cutTyped = ({ cut: typed }: Readonly<Record<string, string>>, own: readonly CutKey[]) =>
+  typed === undefined ? null : cutNamed(typed, own);
 
 export const day = (): Option<CalendarDay> => ({
   kind: 'text',

@@ -31,6 +31,19 @@ export interface Problems {
   'nothing-to-take-back': { option: string };
   /** `near`: cuts whose names start alike; may be none. */
   'cut-unknown': { read: string; near: readonly CutKey[] };
+  /** Names for a cut of a club's own: none at all, signs that no name has, `most` characters at most. */
+  'own-cut-missing': Record<never, never>;
+  'own-cut-no-letter': { option: string; read: string };
+  'own-cut-too-long': { option: string; read: string; most: number };
+  'own-cut-signs': { option: string; read: string };
+  /** Cuts of the catalogue that answer to the name. */
+  'own-cut-known': { read: string; cuts: readonly CutKey[] };
+  /** Another cut of the club's own that answers to it. */
+  'own-cut-twice': { read: string; cut: CutKey };
+  'own-cut-species': { read: string };
+  'own-cuts-full': { read: string; most: number };
+  /** None of the club's own. */
+  'own-cut-unknown': { read: string };
   /** Meat that lost its water before it was weighed. */
   'cut-to-average': Record<never, never>;
   'dry-aged': { read: string };

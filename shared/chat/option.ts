@@ -4,6 +4,7 @@ import type { Member } from '../club/member.ts';
 import type { Piece } from '../club/piece.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import type { Nanograms, Units } from '../measure/units.ts';
+import type { CutKey } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
 
 /** What reading an option depends on. */
@@ -17,6 +18,8 @@ export interface Reader {
   /** What a bare number is in: as the member said once, or as the rest of the line says; null where neither does. */
   units: Units | null;
   pans: ReadonlyMap<string, Nanograms>;
+  /** The cuts of the club's own that it knows; while an option is completed, those that it offers. */
+  ownCuts: readonly CutKey[];
   today: CalendarDay;
 }
 

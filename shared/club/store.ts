@@ -162,6 +162,13 @@ export interface ClubStore {
   /** Whether there was one of that name. */
   removePan(member: string, name: string): Promise<boolean>;
 
+  /** The cuts of the club's own that it offers, by key. */
+  ownCuts(): Promise<CutKey[]>;
+  /** Keeps one; one that is there stays. */
+  keepOwnCut(key: CutKey): Promise<void>;
+  /** Whether there was one; the pieces of it stay. */
+  removeOwnCut(key: CutKey): Promise<boolean>;
+
   /**
    * Keeps a new piece; the same id again keeps nothing and returns the one that is there.
    * Null: it was kept once, and removed since.

@@ -32,10 +32,14 @@ function refuseLong(option: Field, text: string, limit: number): void {
   if (text.length > limit) throw new MemberError('text-too-long', { option, length: text.length, limit });
 }
 
-/** By its key, else as a member names it. @throws MemberError or Ask, as `readCut` does. */
-export function readCutCell(text: string): Cut {
+/**
+ * By its key, else as a member names it.
+ * @param own the club's own cuts
+ * @throws MemberError or Ask, as `readCut` does.
+ */
+export function readCutCell(text: string, own: readonly CutKey[]): Cut {
   refuseLong('cut', text, LONGEST_NAME);
-  return BY_KEY.get(text) ?? cutOf(readCut(text, 'cut'));
+  return BY_KEY.get(text) ?? cutOf(readCut(text, 'cut', own));
 }
 
 /**

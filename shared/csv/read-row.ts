@@ -8,7 +8,7 @@ import type { Nanograms } from '../measure/units.ts';
 import { unitsTold } from '../measure/units-told.ts';
 import { readWeight, type Weight, type WeightReader } from '../measure/weight.ts';
 import type { Cut } from '../trade/cuts.ts';
-import type { Bone } from '../trade/keys.ts';
+import type { Bone, CutKey } from '../trade/keys.ts';
 import { WEIGHT_NAMES, type WeightName } from '../yield/piece.ts';
 import { askIfDoubtful, refuseImpossible } from '../yield/plausible.ts';
 import { readSaved } from '../yield/saved.ts';
@@ -43,6 +43,8 @@ export interface RowSettings {
   /** Whether there can be such a member. */
   isMember: (id: string) => boolean;
   survey: Survey;
+  /** The club's own cuts. */
+  ownCuts: readonly CutKey[];
 }
 
 /** Why a row is no piece, and the column that it is about, if it is about one. */
@@ -82,7 +84,7 @@ export function rowReader(settings: RowSettings): (texts: RowTexts, id: string) 
     noons.set(day, noon);
     return noon;
   };
-  const readCut = remembering(readCutCell);
+  const readCut = remembering((text) => readCutCell(text, settings.ownCuts));
   return (texts, id) => {
     let reading: Field | null = null;
     const tell: Tell = (field, read) => {

@@ -1,5 +1,6 @@
 /** Labels side by side: what a weight on the plate costs of each, and where it lies 8 times in 10. */
 import { aboutMoney, type Currency } from '../measure/money.ts';
+import { isOwnCut } from '../trade/own-cuts.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { LabelWords } from '../words/en/shop.ts';
 import { bandsOf } from './bands.ts';
@@ -128,6 +129,10 @@ function axisNotes(axis: MoneyAxis, bottom: number, currency: Currency, words: W
   }));
 }
 
+/** A label as others may draw it: a cut of the club's own is the club's own word. */
+const withoutOwnWord = (label: LabelWords): LabelWords =>
+  label.cut !== null && isOwnCut(label.cut) ? { ...label, cut: null } : label;
+
 /** The picture of labels. Nobody's words stand in it: a label is drawn as it was read. */
 export function labelsPicture({ about, labels, close }: DrawnLabels, words: Words): Picture {
   const [first] = labels;
@@ -181,7 +186,7 @@ export function labelsPicture({ about, labels, close }: DrawnLabels, words: Word
             offset: true,
             grid: { display: false },
             labels: labels.map(({ words: label, cost, currency }) => [
-              words.name(label),
+              words.name(withoutOwnWord(label)),
               words.cost({ cost: aboutMoney(cost, currency) }),
             ]),
           },

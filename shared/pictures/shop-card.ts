@@ -44,12 +44,14 @@ function cellsOf(row: CardRow, y: number, currency: Currency, words: Words): rea
 /**
  * The picture of the card: a table in the words of the trade.
  * @param about the cut and what is reckoned with; drawn as it stands, so no names of people
+ * @param own whether the cut is the club's own word, which is drawn on this machine only
  */
 export function shopCardPicture(
   about: string,
   rows: readonly CardRow[],
   currency: Currency,
   words: Words,
+  own = false,
 ): Picture {
   const top = head(words.title(), about, null);
   const headAt = top.bottom + 14 + HEAD_ROW / 2;
@@ -106,7 +108,9 @@ export function shopCardPicture(
         scales: { x: { display: false, min: 0, max: 1 }, y: { display: false } },
       },
     },
-    plain: plainOptions([words.title(), about], false, { y: { display: true, ticks: { font: PLAIN_FONT } } }),
+    plain: plainOptions(own ? words.title() : [words.title(), about], false, {
+      y: { display: true, ticks: { font: PLAIN_FONT } },
+    }),
   };
 }
 

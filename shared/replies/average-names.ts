@@ -2,6 +2,7 @@
 import { readBand } from '../club/size-band.ts';
 import type { ApartBy, FoundGroup } from '../findings/averages.ts';
 import type { Bone, CutKey, GradeKey, StyleKey, Wrap } from '../trade/keys.ts';
+import { isOwnCut } from '../trade/own-cuts.ts';
 import type { Speech } from '../words/index.ts';
 
 /** People are numbers here: the small print says who, where a name is no text. */
@@ -30,4 +31,4 @@ export function namesOf(
 
 /** The club's own words: they are drawn here, and never sent out. */
 export const isOwnWord = (by: ApartBy, key: string | null): boolean =>
-  by === 'shop' || (by === 'cut' && (key?.startsWith('own/') ?? false));
+  by === 'shop' || (by === 'cut' && key !== null && isOwnCut(key));

@@ -3,6 +3,7 @@ import type { Reply } from '../chat/reply.ts';
 import type { FoundAverages } from '../findings/averages.ts';
 import { averagesOf } from '../pictures/averages.ts';
 import type { Picture } from '../pictures/picture.ts';
+import { isOwnCut } from '../trade/own-cuts.ts';
 import type { Speech } from '../words/index.ts';
 import {
   type Compared,
@@ -78,7 +79,7 @@ function pictureOf(
   if (figures.pieces < FEWEST_DRAWN) return {};
   const name = say.trade.cut(cut);
   // A cut of the club's own is the club's own word: drawn on this machine only.
-  const own = cut.startsWith('own/');
+  const own = isOwnCut(cut);
   const groups = [{ name, own, shares, mine, figures }];
   const about = { about: name, mean: figures.meanShare, groups };
   return { picture: averagesOf({ measure, ...about }, say.pictures.averages) };

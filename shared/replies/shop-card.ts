@@ -8,6 +8,7 @@ import { type CardRow, shopCardPicture } from '../pictures/shop-card.ts';
 import { studentT } from '../statistics/distributions.ts';
 import { shareAt } from '../statistics/share-model.ts';
 import type { CutKey } from '../trade/keys.ts';
+import { isOwnCut } from '../trade/own-cuts.ts';
 import type { Speech } from '../words/index.ts';
 
 const ROWS = 10;
@@ -43,7 +44,7 @@ export function shopCard(
   return {
     answer: say.shop.card({ cut, price: money(usual), cost: money(cost) }),
     lines: [say.shop.cardLine({ share, low, high, stage: found.stage }), say.shop.cardKeep()],
-    picture: shopCardPicture(about, rows, currency, say.pictures.shopCard),
+    picture: shopCardPicture(about, rows, currency, say.pictures.shopCard, isOwnCut(cut)),
     small: [
       say.shop.source({ ...found, cut }),
       ...(found.stage === 'plate' ? [] : [say.shop.kept({ cut, ...found.kept })]),

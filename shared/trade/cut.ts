@@ -3,7 +3,9 @@ import { NANOGRAMS, type Nanograms } from '../measure/units.ts';
 import type { CutKey } from './keys.ts';
 import type { StyleFamily } from './styles.ts';
 
-export type Species = 'beef' | 'pork' | 'lamb' | 'goat' | 'veal' | 'poultry' | 'game';
+/** The animals, the most usual first. */
+export const SPECIES = ['beef', 'pork', 'lamb', 'goat', 'veal', 'poultry', 'game'] as const;
+export type Species = (typeof SPECIES)[number];
 
 /** What the knife usually takes off the raw piece. A bone that comes out after the fire is not among it. */
 export type RawLoss = 'fat' | 'bone' | 'skin' | 'membrane' | 'giblets' | 'silverskin';

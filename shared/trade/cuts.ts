@@ -8,6 +8,7 @@ import { PORK } from './cuts/pork.ts';
 import { POULTRY } from './cuts/poultry.ts';
 import { VEAL } from './cuts/veal.ts';
 import type { CutKey } from './keys.ts';
+import { ownCut } from './own-cuts.ts';
 
 export type { Cut, CutRow, Species } from './cut.ts';
 
@@ -63,13 +64,13 @@ export const CUTS: readonly Cut[] = [
 ];
 
 /**
- * The cut of a key that stands in storage.
+ * The cut of a key that stands in storage: of the catalogue, or of a club's own.
  *
  * @throws Error for a key that no catalogue has: a bug, not a member's slip.
  * @example cutOf('pork/butt' as CutKey).name // 'Pork butt'
  */
 export function cutOf(key: CutKey): Cut {
-  const cut = BY_KEY.get(key);
-  if (cut === undefined) throw new Error(`no cut ${key} in the catalogue`);
+  const cut = BY_KEY.get(key) ?? ownCut(key);
+  if (cut === null) throw new Error(`no cut ${key} in the catalogue`);
   return cut;
 }

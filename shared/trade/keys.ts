@@ -1,6 +1,6 @@
 /** Keys that never change: they stand in storage, in figures and in exports. */
 
-/** `beef/brisket-whole`, or `own/<id>` for a cut of the club's own. */
+/** `beef/brisket-whole`, or `own/pork/schäufele` for a cut of the club's own. */
 export type CutKey = string & { readonly key: 'cut' };
 /** `usda/choice`. Grades are compared only within one scale, the part before the slash. */
 export type GradeKey = string & { readonly key: 'grade' };

@@ -16,6 +16,8 @@ interface WordsReader {
   read: string;
   /** ISO 3166 */
   country: string;
+  /** The club's own cuts. */
+  own: readonly CutKey[];
 }
 
 const BONE: readonly (readonly [RegExp, Bone])[] = [
@@ -37,14 +39,14 @@ export function readLabelWords(text: string, reader: WordsReader): LabelWords {
   const rest = (found ? text.replace(found[0], ' ') : text).replace(/\s+/g, ' ').trim();
   if (rest === '') return { grade: null, cut: null, bone };
   // A cut may have a grade's name in its own: `prime rib`.
-  const whole = cutNamed(rest);
+  const whole = cutNamed(rest, reader.own);
   if (whole !== null) return { grade: null, cut: whole.key, bone };
   const words = rest.split(' ');
   for (const { grade: graded, others } of partings(words)) {
     const grade = gradeNamed(graded, reader);
     if (grade === null) continue;
     if (others === '' || others.replace(BESIDE, '').trim() === '') return { grade, cut: null, bone };
-    const cut = cutNamed(others);
+    const cut = cutNamed(others, reader.own);
     if (cut !== null) return { grade, cut: cut.key, bone };
     return { grade, cut: cutAsked(others, text, reader), bone };
   }
@@ -72,9 +74,9 @@ function gradeNamed(text: string, { option, country }: WordsReader): GradeKey | 
 }
 
 /** A cut that a label names but not for sure; what is no cut at all is said of the label. */
-function cutAsked(part: string, text: string, { option, read }: WordsReader): CutKey {
+function cutAsked(part: string, text: string, { option, read, own }: WordsReader): CutKey {
   try {
-    return readCut(part, option);
+    return readCut(part, option, own);
   } catch (problem) {
     if (problem instanceof MemberError && problem.code === 'cut-unknown')
       throw new MemberError('label-words', { option, read, part });

@@ -26,6 +26,8 @@ export interface LabelReader {
   prices: PriceReader;
   /** ISO 3166: whose grades are meant. */
   country: string;
+  /** The club's own cuts. */
+  own?: readonly CutKey[];
 }
 
 /** A whole label is a weight, a price and a few words: longer than any of them alone. */
@@ -72,7 +74,7 @@ interface Texts {
  * differently. A reading of such a question stands in its place in the label.
  * @example readLabel('8 lb @ 3.99 flat prime', reader) // 8 lb, 3.99 a pound, usda/prime, beef/brisket-flat
  */
-export function readLabel(text: string, { weights, prices, country }: LabelReader): Label {
+export function readLabel(text: string, { weights, prices, country, own = [] }: LabelReader): Label {
   const { option } = weights;
   const read = text.replace(/\s+/g, ' ').trim();
   if (read.length > LONGEST || severalIn(read)) throw new MemberError('label-several', { option, read });
@@ -81,7 +83,7 @@ export function readLabel(text: string, { weights, prices, country }: LabelReade
   if (weight === 0) throw new MemberError('label-weight', { option, read });
   const price = within(read, texts.price, () => readPrice(texts.price, prices));
   if (price.amount === 0) throw new MemberError('label-price', { option, read });
-  const words = within(read, texts.words, () => readLabelWords(texts.words, { option, read, country }));
+  const words = within(read, texts.words, () => readLabelWords(texts.words, { option, read, country, own }));
   return { weight, price, weightText: texts.weight, ...words };
 }
 

@@ -3,6 +3,7 @@ import { Ask, MemberError } from '../errors.ts';
 import { CUTS, type Cut, cutOf } from './cuts.ts';
 import { foldName, isOneSlip, nameWords, spelled } from './fold-name.ts';
 import type { CutKey } from './keys.ts';
+import { isOwnCut, ownCutNamed, ownCutNear } from './own-cuts.ts';
 import { SHARED_NAMES } from './shared-names.ts';
 
 /** An Ask has at most so many readings. */
@@ -47,12 +48,18 @@ const FORGIVING = firstOf(
 /**
  * The cut that a member names.
  *
+ * @param own the club's own cuts, which go first
  * @throws Ask where several answer to the name, MemberError where none does.
  * @example readCut('Boston butts', 'cut') // 'pork/butt'
  */
-export function readCut(text: string, option: string): CutKey {
-  if (DRY_AGED.test(text)) throw new MemberError('dry-aged', { read: text });
+export function readCut(text: string, option: string, own: readonly CutKey[] = []): CutKey {
+  refuseDryAged(text);
+  const named = ownCutNamed(text, own);
+  if (named !== null) return named;
+  if (isOwnCut(text.trim())) throw new MemberError('own-cut-unknown', { read: text });
   const [only, ...others] = cutsNamed(text);
+  const near = only === undefined ? ownCutNear(text, own) : null;
+  if (near !== null) return near;
   if (only === undefined) throw new MemberError('cut-unknown', { read: text, near: cutsNear(text) });
   if (others.length === 0) return only.key;
   throw new Ask(
@@ -68,26 +75,43 @@ export function readCut(text: string, option: string): CutKey {
 /**
  * The cut that a text names, if only one answers to it; null otherwise. Throws nothing.
  *
+ * @param own the club's own cuts, which go first
  * @example cutNamed('ribs') // null
  */
-export function cutNamed(text: string): Cut | null {
+export function cutNamed(text: string, own: readonly CutKey[] = []): Cut | null {
+  const named = ownCutNamed(text, own);
+  if (named !== null) return cutOf(named);
   const [only, ...others] = cutsNamed(text);
   return only !== undefined && others.length === 0 ? only : null;
 }
 
-/** At most five, the likeliest first: by the whole text, then without what is said beside the name, then with a slip. */
-function cutsNamed(text: string): readonly Cut[] {
+/**
+ * The cuts of the catalogue that answer to a name as it is, slips apart; none where it is free.
+ *
+ * @example cutsAnswering('Boston butts').map(({ key }) => key) // ['pork/butt']
+ */
+export function cutsAnswering(text: string): readonly Cut[] {
   const words = nameWords(text);
-  const fits = soldAs(words);
-  const whole = words.join('');
-  const plain = withoutBone(words)
+  return (
+    BY_NAME.get(words.join('')) ??
+    BY_NAME.get(words.filter((word) => !ARTICLES.has(word)).join('')) ??
+    BY_NAME.get(plainly(words))?.filter(soldAs(words)) ??
+    []
+  );
+}
+
+const plainly = (words: readonly string[]): string =>
+  withoutBone(words)
     .filter((word) => !BESIDE.has(word))
     .join('');
-  const named =
-    BY_NAME.get(whole) ??
-    BY_NAME.get(words.filter((word) => !ARTICLES.has(word)).join('')) ??
-    BY_NAME.get(plain)?.filter(fits);
-  if (named !== undefined) return named;
+
+/** At most five, the likeliest first: by the whole text, then without what is said beside the name, then with a slip. */
+function cutsNamed(text: string): readonly Cut[] {
+  const named = cutsAnswering(text);
+  if (named.length > 0) return named;
+  const words = nameWords(text);
+  const fits = soldAs(words);
+  const [whole, plain] = [words.join(''), plainly(words)];
   const near = slipped([whole, spelled(text)]);
   return (near.length > 0 ? near : slipped([plain]).filter(fits)).slice(0, MOST_READINGS);
 }
@@ -123,6 +147,11 @@ function soldAs(words: readonly string[]): (cut: Cut) => boolean {
 
 /** What dried for weeks before it was bought has lost its water already: no figure of fresh meat fits it. */
 const DRY_AGED = /\bdry[\s-]*aged?\b/i;
+
+/** @throws MemberError where a name is one of dry-aged meat. */
+export function refuseDryAged(text: string): void {
+  if (DRY_AGED.test(text)) throw new MemberError('dry-aged', { read: text });
+}
 
 /** What is compared with a text that names no cut, folded once. */
 const NEARNESS = CUTS.map((cut) => ({

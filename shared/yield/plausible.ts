@@ -3,6 +3,7 @@ import { Ask, type Doubt, MemberError, type Reading } from '../errors.ts';
 import { NANOGRAMS, type Nanograms } from '../measure/units.ts';
 import { type Cut, cutOf } from '../trade/cuts.ts';
 import type { CutKey } from '../trade/keys.ts';
+import { isOwnCut } from '../trade/own-cuts.ts';
 import { type Weighed, type WeightName, weightsOf } from './piece.ts';
 
 /** Part, and the whole that it can't outweigh. */
@@ -116,8 +117,9 @@ const SLIPS: readonly { factor: number; form: 'own' | 'kg' | 'lb' }[] = [
   { factor: 100, form: 'own' },
 ];
 
-/** Outside half the smallest to twice the largest usual piece of the cut. */
+/** Outside half the smallest to twice the largest usual piece of the cut, where somebody knows what is usual. */
 function sizeDoubt(piece: Weighed, cut: Cut): Ask | null {
+  if (isOwnCut(cut.key)) return null;
   const { low, high } = cut.usual;
   const each = piece.bought / piece.pieces;
   if (each >= low / 2 && each <= high * 2) return null;

@@ -25,6 +25,7 @@ export async function complete(parts: DeskParts, completion: Completion): Promis
     member,
     units: member.units,
     pans,
+    ownCuts: await store.ownCuts(),
     today: dayAt(completion.now, club.zone),
     say: speech(parts, completion, club, member, 'member'),
     shops: () => store.shops(),

@@ -5,6 +5,7 @@ import type { Form, Reply } from '../../shared/chat/reply.ts';
 import type { Audience } from '../../shared/chat/request.ts';
 import type { Draft } from '../../shared/club/store.ts';
 import { type Doubt, MemberError } from '../../shared/errors.ts';
+import { knownOwnCuts } from '../own-cuts.ts';
 import type { Held } from './explain.ts';
 import { readGiven } from './read.ts';
 import { context, pansOf, type Room } from './room.ts';
@@ -103,7 +104,8 @@ async function runLine(
   if (task.kind === 'run' && task.slip !== undefined) throw task.slip;
   const found = context(room, { id, say: room.say(task.audience) });
   const pans = await pansOf(store, member.id);
-  const reader = { locale: request.locale, club, member, pans, today: found.today };
+  const ownCuts = await knownOwnCuts(store);
+  const reader = { locale: request.locale, club, member, pans, ownCuts, today: found.today };
   const { given, typed: taken, doubts } = readGiven(command, typed, reader);
   return command.run(
     { ...found, pans, typed: taken, confirmed: new Set(confirmed), doubts, replaces },

@@ -1,5 +1,6 @@
 /** Bringing a table's pieces into a club: all or nothing, unless the good rows alone are wanted. */
 import type { ClubStore } from '../../shared/club/store.ts';
+import { knownOwnCuts } from '../own-cuts.ts';
 import type { Bytes } from './decode.ts';
 import { readTable, type Table, type TableSettings } from './read-table.ts';
 
@@ -20,7 +21,8 @@ export async function importTable(
   source: Bytes,
   { keepGood, ...settings }: TableSettings & { keepGood: boolean },
 ): Promise<Imported> {
-  const { pieces, ...table } = await readTable(source, settings);
+  const ownCuts = await knownOwnCuts(store);
+  const { pieces, ...table } = await readTable(source, { ownCuts, ...settings });
   const kept = table.badCount === 0 || keepGood;
   const added = kept ? await store.addAll(pieces, settings.now) : { added: 0, there: 0 };
   return { ...table, kept, ...added };

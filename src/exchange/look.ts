@@ -13,7 +13,7 @@ const READ_BY = ['zone', 'currency', 'locale', 'units', 'gradeCountry'] as const
 async function readHashed(source: Bytes, settings: TableSettings): Promise<{ table: Table; hash: string }> {
   const hash = createHash('sha256');
   const table = await readTable(passing(source, hash), settings);
-  hash.update(JSON.stringify(READ_BY.map((name) => settings.club[name])));
+  hash.update(JSON.stringify([...READ_BY.map((name) => settings.club[name]), settings.ownCuts]));
   return { table, hash: hash.digest('base64url') };
 }
 

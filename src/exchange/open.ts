@@ -3,6 +3,7 @@ import type { Exchange } from '../../shared/chat/exchange.ts';
 import type { Club } from '../../shared/club/club.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
 import { MemberError } from '../../shared/errors.ts';
+import { knownOwnCuts } from '../own-cuts.ts';
 import { CHAT_LIMITS, refuseLarge } from './limits.ts';
 import { lookAt, readSeen } from './look.ts';
 import { turns } from './turns.ts';
@@ -46,15 +47,18 @@ export function openExchange({ attachment, isMember }: ExchangeParts): OpenExcha
   };
 
   return ({ store, club, member, now }) => {
-    const settings = (at: number) => ({ club, now: at, member, isMember, limits: CHAT_LIMITS });
+    const settings = async (at: number) => {
+      const ownCuts = await knownOwnCuts(store);
+      return { club, now: at, member, isMember, ownCuts, limits: CHAT_LIMITS };
+    };
     return {
       look: async ({ url, size }) => {
         refuseLarge(size, CHAT_LIMITS);
-        return readAlone(store.id, () => lookAt(store, attachment(url), settings(now)));
+        return readAlone(store.id, async () => lookAt(store, attachment(url), await settings(now)));
       },
       keep: ({ url, hash, at }) =>
         readAlone(store.id, async () => {
-          const { pieces, ...read } = await readSeen(attachment(url), hash, settings(at));
+          const { pieces, ...read } = await readSeen(attachment(url), hash, await settings(at));
           return { ...read, ...(await store.addAll(pieces, now)) };
         }),
       write: (format, of) => writing(() => writeFile(store, { format, member: of, club, now })),

@@ -9,6 +9,7 @@ import { conclude, look, noSightings, type Survey } from '../../shared/csv/surve
 import { MemberError } from '../../shared/errors.ts';
 import { dayAt } from '../../shared/measure/day.ts';
 import { decimalMark } from '../../shared/measure/show.ts';
+import type { CutKey } from '../../shared/trade/keys.ts';
 import { type Breather, breather } from './breather.ts';
 import type { Bytes } from './decode.ts';
 import type { Limits } from './limits.ts';
@@ -23,6 +24,8 @@ export interface TableSettings {
   member: string | null;
   /** Whether there can be such a member; anybody, if it is left out. */
   isMember?: (id: string) => boolean;
+  /** The cuts of the club's own that it knows; none, if it is left out. */
+  ownCuts?: readonly CutKey[];
   limits: Limits;
   /** Told now and then how many rows of how many were read. */
   onProgress?: (done: number, rows: number) => void;
@@ -74,10 +77,10 @@ async function readPieces(
   rows: Row[],
   header: Header,
   survey: Survey,
-  { club, now, member, isMember = () => true, limits, onProgress }: TableSettings,
+  { club, now, member, isMember = () => true, ownCuts = [], limits, onProgress }: TableSettings,
   breathe: Breather,
 ): Promise<Table> {
-  const read = rowReader({ club, now, today: dayAt(now, club.zone), member, isMember, survey });
+  const read = rowReader({ club, now, today: dayAt(now, club.zone), member, isMember, survey, ownCuts });
   const idOf = rowIds();
   const nameOf = new Map(header.columns.map(({ field, name }) => [field, name]));
   const lineOf = new Map<string, number>();

@@ -12,6 +12,7 @@ import { erasingClub, overdueClubs } from './erase-club.ts';
 import { leaving } from './leave.ts';
 import { members } from './member.ts';
 import { checkSchema, migrate } from './migrate.ts';
+import { ownCuts } from './own-cut.ts';
 import { pans } from './pan.ts';
 import { pieces } from './piece.ts';
 import { postedCards } from './posted.ts';
@@ -55,6 +56,7 @@ function bindClubs(db: Database, versions: CutVersions, kept: Upkeep): (id: stri
   const ofSettings = clubSettings(db);
   const ofMembers = members(db);
   const ofPans = pans(db);
+  const ofOwnCuts = ownCuts(db);
   const ofPieces = pieces(db, versions);
   const ofAdding = addAll(db, versions);
   const ofCorrections = corrections(db, versions);
@@ -72,6 +74,7 @@ function bindClubs(db: Database, versions: CutVersions, kept: Upkeep): (id: stri
     ...ofSettings(id),
     ...ofMembers(id),
     ...ofPans(id),
+    ...ofOwnCuts(id),
     ...ofPieces(id),
     ...ofAdding(id),
     ...ofCorrections(id),

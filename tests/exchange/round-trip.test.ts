@@ -5,7 +5,7 @@ import type { Store } from '../../shared/club/store.ts';
 import { importTable } from '../../src/exchange/import.ts';
 import { openStore } from '../../src/store/open.ts';
 import { NOON, sampleClub } from '../store/samples.ts';
-import { bytes, exported, keptPieces, settings } from './samples.ts';
+import { bytes, exported, keptPieces, OWN_CUTS, settings } from './samples.ts';
 
 let store: Store;
 beforeAll(async () => {
@@ -20,6 +20,7 @@ const emptyClub = async () => {
   await club.found(
     sampleClub(club.id, { locale: clubs % 3 === 0 ? 'de' : 'en-US', units: clubs % 2 ? 'lb' : 'kg' }),
   );
+  for (const key of OWN_CUTS) await club.keepOwnCut(key);
   return club;
 };
 

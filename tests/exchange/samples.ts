@@ -9,7 +9,7 @@ import { shows } from '../../shared/measure/show.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
 import { CUTS } from '../../shared/trade/cuts.ts';
 import { ALL_GRADES } from '../../shared/trade/grades.ts';
-import type { StyleKey } from '../../shared/trade/keys.ts';
+import type { CutKey, StyleKey } from '../../shared/trade/keys.ts';
 import { oneLine } from '../../shared/words/quote.ts';
 import { WEIGHT_NAMES } from '../../shared/yield/piece.ts';
 import { exportCsv } from '../../src/exchange/export.ts';
@@ -96,6 +96,9 @@ const typedWeight = (weight: Nanograms | null): fc.Arbitrary<string | undefined>
   );
 };
 
+/** Cuts of a club's own, which one that takes its table must have too. */
+export const OWN_CUTS = ['own/pork/schäufele', "own/beef/butcher's-plate"].map((key) => key as CutKey);
+
 /** Whatever a club can have. */
 export const keptPieces: fc.Arbitrary<ImportedPiece[]> = fc
   .array(
@@ -106,7 +109,7 @@ export const keptPieces: fc.Arbitrary<ImportedPiece[]> = fc
         rest: fc.record({
           member: fc.constantFrom('ines', 'juri', '100000000000000042'),
           day: fc.nat({ max: 900 }).map((back) => addDays('2026-07-04' as CalendarDay, -back)),
-          cut: fc.constantFrom(...CUTS.map(({ key }) => key)),
+          cut: fc.constantFrom(...CUTS.map(({ key }) => key), ...OWN_CUTS),
           grade: maybe(fc.constantFrom(...ALL_GRADES)),
           style: maybe(fc.constantFrom('brisket/thick' as StyleKey, 'ribs/squared' as StyleKey)),
           bone: maybe(fc.constantFrom('in' as const, 'out' as const)),

@@ -33,6 +33,7 @@ const anyReader = fc
       member: { id: '1', units, labelDecimals: null, scaleDecimals: null, presets: {}, hidden: false },
       units,
       pans: new Map(pans ? [['blue pan', 1_000_000_000 as never]] : []),
+      ownCuts: pans ? ['own/pork/schäufele' as never] : [],
       today: TODAY,
     }),
   );

@@ -1,7 +1,9 @@
 /** Upkeep by the clock: nightly backups, tidying after an erasure, and clubs that were left long ago. */
+import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../shared/club/store.ts';
+import { adviceOn } from '../../src/advice.ts';
 import { SILENT } from '../../src/log.ts';
 import { copiesIn } from '../../src/store/backup.ts';
 import { openStore } from '../../src/store/open.ts';
@@ -58,6 +60,28 @@ describe('backups', () => {
       await upkeep.look(MIDNIGHT + night * DAY + 23 * HOUR);
     }
     expect(made()).toHaveLength(14);
+  });
+
+  it('are made on where a wrong clock dated one ahead, which stays', async () => {
+    await upkeep.look(MIDNIGHT + 365 * DAY);
+    for (let night = 0; night < 3; night += 1) await upkeep.look(MIDNIGHT + night * DAY + 3 * HOUR);
+    expect(made()).toEqual([365 * 24, 51, 27, 3]);
+  });
+
+  it('are made anew where their folder is gone', async () => {
+    await upkeep.look(MIDNIGHT);
+    rmSync(backupDir, { recursive: true });
+    await upkeep.look(MIDNIGHT + HOUR);
+    expect(made()).toEqual([1]);
+  });
+
+  it('say what to do where a file stands in their place, and go on once it is moved away', async () => {
+    writeFileSync(backupDir, 'not a folder');
+    const problem = await upkeep.look(MIDNIGHT).catch((thrown: unknown) => thrown);
+    expect(adviceOn(problem)).toContain('a file stands where a folder should be');
+    rmSync(backupDir);
+    await upkeep.look(MIDNIGHT);
+    expect(made()).toEqual([0]);
   });
 });
 

@@ -116,6 +116,19 @@ export function storeContract(name: string, open: () => Promise<Opened>): void {
       expect(await club.hiddenMembers()).toEqual(['ines', 'oona']);
     });
 
+    it('keeps cuts of its own, which go with the club', async () => {
+      const [plate, shoulder] = ['own/beef/short-plate' as CutKey, 'own/pork/schäufele' as CutKey];
+      for (const key of [shoulder, plate, shoulder]) await club.keepOwnCut(key);
+      expect(await club.ownCuts()).toEqual([plate, shoulder]);
+      expect(await store.club('b').ownCuts()).toEqual([]);
+      expect(await club.removeOwnCut(plate)).toBe(true);
+      expect(await club.removeOwnCut(plate)).toBe(false);
+      expect(await club.ownCuts()).toEqual([shoulder]);
+      expect((await club.heldInAll()).anything).toBe(true);
+      await club.eraseClub(NOON);
+      expect(await club.ownCuts()).toEqual([]);
+    });
+
     it('keeps pans by name, whatever the case', async () => {
       await club.keepPan('ines', { name: 'Größe L', weight: lb(1) });
       await club.keepPan('ines', { name: 'blue', weight: lb(2) });

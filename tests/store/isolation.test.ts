@@ -50,6 +50,9 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
     club.keepPan(id, { name, weight: lb(pounds) }),
   ),
   removePan: step('removePan', fc.tuple(member, text), (club, [id, name]) => club.removePan(id, name)),
+  ownCuts: step('ownCuts', fc.constant(null), (club) => club.ownCuts()),
+  keepOwnCut: step('keepOwnCut', text, (club, name) => club.keepOwnCut(`own/pork/${name}` as CutKey)),
+  removeOwnCut: step('removeOwnCut', text, (club, name) => club.removeOwnCut(`own/pork/${name}` as CutKey)),
   start: step('start', fc.tuple(id, toldArbitrary), (club, [id, told]) => club.start(samplePiece(id, told))),
   addAll: step('addAll', fc.array(fc.tuple(id, toldArbitrary), { maxLength: 3 }), (club, all) =>
     club.addAll(

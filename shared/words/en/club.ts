@@ -4,6 +4,7 @@ import type { Unusual } from '../../findings/waiting.ts';
 import type { CalendarDay } from '../../measure/day.ts';
 import { type Show, shows } from '../../measure/show.ts';
 import { NANOGRAMS, type Nanograms, type Units } from '../../measure/units.ts';
+import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { quote } from '../quote.ts';
@@ -136,6 +137,22 @@ export const club = (show: Show) => {
     waitingWhy: () =>
       'They are unusual here, and in no figure until their member or a manager stands by them.',
     lookAt: () => 'Look at one',
+
+    /** The cuts of the club's own. */
+    ownCuts: ({ count }: { count: number }) =>
+      count === 0
+        ? 'This club has added no cuts of its own.'
+        : `Cuts that this club added: ${show.count(count)}.`,
+    ownCutsHead: () => ['Cut', 'Animal'],
+    ownCutAdded: ({ cut }: { cut: CutKey }) => `${cutOf(cut).name} is on the list: weigh it like any other.`,
+    ownCutRemoved: ({ cut }: { cut: CutKey }) => `${cutOf(cut).name} is off the list.`,
+    ownCutGone: ({ cut }: { cut: CutKey }) => `${cutOf(cut).name} was off the list already. Nothing changed.`,
+    ownCutUse: ({ cut }: { cut: CutKey }) =>
+      `\`/weigh cut:${cutOf(cut).name} bought:\`. No table and no rule of thumb is about it: what is usual is what you weigh.`,
+    ownCutStays: () =>
+      'Pieces of it stay, and count on. For them its name is still read; it is offered no more.',
+    ownCutsHow: () =>
+      'Add one that the list lacks with `/club cuts add:smoked short plate species:Beef`; take one off with `remove:`.',
 
     /** One piece, for a manager. */
     unusual: ({ lot, ...found }: Unusual & { lot: boolean }) => `Unusual: ${unusual(found, lot)}`,

@@ -192,6 +192,14 @@ export const commands = () => ({
       locale: () => 'How days and numbers are written: en-GB',
     },
   },
+  'club cuts': {
+    description: () => 'Cuts of your own, which the list lacks; without options, those there are',
+    options: {
+      add: () => 'What it is called: smoked short plate',
+      species: () => 'Of what animal',
+      remove: () => 'One to take off the list: its pieces stay',
+    },
+  },
   'club erase': {
     description: () => 'Erase this club, or what I keep of a member who asked for it',
     options: {
@@ -279,6 +287,15 @@ export const choices = () => ({
     trim: () => 'What the knife takes',
     cooking: () => 'What the heat takes',
     plate: () => 'All of it, to the plate',
+  },
+  species: {
+    beef: () => 'Beef',
+    pork: () => 'Pork',
+    lamb: () => 'Lamb',
+    goat: () => 'Goat',
+    veal: () => 'Veal',
+    poultry: () => 'Poultry',
+    game: () => 'Game',
   },
   grades: {
     US: () => 'United States',

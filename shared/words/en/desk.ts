@@ -55,6 +55,9 @@ export const desk = (show: Show) => ({
     currency: () => 'Currency: its three letters',
     format: () => 'Format: csv or json',
     why: () => 'Why? Its member is told',
+    add: () => 'What the cut is called',
+    species: () => 'Of what animal: beef, pork, lamb ...',
+    remove: () => 'A cut to take off the list',
   } as Texts,
   hints: {
     one: () => example(show, 'label'),

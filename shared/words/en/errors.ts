@@ -133,6 +133,22 @@ export const errors = (show: Show): { [Code in keyof Problems]: (values: Problem
     near.length === 0
       ? `I know no cut called ${quote(read)}. Start typing it after \`cut:\` and choose from the list.`
       : `I know no cut called ${quote(read)}. Near it: ${near.map((key) => quote(cutOf(key).name)).join(', ')}.`,
+  'own-cut-missing': () => 'What is that cut called? Add it, like `add:smoked short plate`.',
+  'own-cut-no-letter': ({ option, read }) =>
+    `${quoteOption(option, read)}: the name of a cut needs a letter. Call it something like \`smoked short plate\`.`,
+  'own-cut-too-long': ({ option, read, most }) =>
+    `${quoteOption(option, read)} is too long: a name has at most ${show.count(most)} characters. Call it something like \`smoked short plate\`.`,
+  'own-cut-signs': ({ option, read }) =>
+    `${quoteOption(option, read)}: a name has only letters, digits, spaces and dashes. Call it something like \`smoked short plate\`.`,
+  'own-cut-known': ({ read, cuts }) =>
+    `I know ${quote(read)} already: ${cuts.map((key) => quote(cutOf(key).name)).join(', ')}. Weigh it in under that, or give yours a longer name.`,
+  'own-cut-twice': ({ read, cut }) =>
+    `This club has ${quote(cutOf(cut).name)} of another animal already. Give ${quote(read)} another name, or take that one off the list first: \`remove:${cutOf(cut).name}\`.`,
+  'own-cut-species': ({ read }) => `${quote(read)}: of what animal? Add it, like \`species:Pork\`.`,
+  'own-cuts-full': ({ read, most }) =>
+    `A club has at most ${show.count(most)} cuts of its own. Take one off the list before ${quote(read)}, with \`/club cuts remove:\`.`,
+  'own-cut-unknown': ({ read }) =>
+    `${quote(read)} is none of the cuts that this club added. A manager sees and adds them with \`/club cuts\`.`,
   'cut-to-average': () => 'Which cut? Unlike cuts do not average to anything: add one, like `cut:packer`.',
   'dry-aged': ({ read }) =>
     `${quote(read)}: dry-aged meat lost its water before it was sold, and its crust comes off too, so it fits beside no fresh piece. I keep no figures of it yet.`,

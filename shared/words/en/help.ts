@@ -97,6 +97,7 @@ export const help = (
         'For who manages the server: settings, and pieces that need a second look. It is answered to them alone.',
       lines: () => [
         'How the club likes its figures: `/club show`. To change it: `/club set units:Kilos and grams`, `/club set season:April`',
+        'A cut that I do not know: `/club cuts add:smoked short plate species:Beef`',
         'Pieces that are unusual here and in no figure yet: `/club waiting`',
         'Somebody else’s slip, mended with a reason: `/club fix piece:12 trim:2 lb 9 oz why:typed twice`',
         'A piece that should never count: `/club aside piece:12 why:weighed in its tray`, and back in with `/club aside piece:12 why:-`',

@@ -2,6 +2,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { text } from 'node:stream/consumers';
+import { setTimeout as wait } from 'node:timers/promises';
 import fc from 'fast-check';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { NANOGRAMS, type Nanograms } from '../../../shared/measure/units.ts';
@@ -209,6 +210,37 @@ describe('a host that fails', () => {
     const { bytes, lines } = await drawn('http://127.0.0.1:9');
     expect(bytes.equals(OURS)).toBe(true);
     expect(lines.length).toBe(1);
+  });
+});
+
+describe('a host that fails again and again', () => {
+  test('is left alone for a while, with one line that says what to do, and is asked again after it', async () => {
+    let fails = true;
+    const { url, asked } = await host((response, request) =>
+      fails ? response.writeHead(503).end() : png(response, request),
+    );
+    const lines: { about: object; text: string }[] = [];
+    const log = { ...SILENT, warn: (about: object, line: string) => void lines.push({ about, text: line }) };
+    const drawThere = drawAt({ url, log, restMs: 200, otherwise: async () => OURS });
+    for (let times = 0; times < 6; times += 1) expect(await drawThere(PICTURE)).toBe(OURS);
+    expect(asked).toHaveLength(3);
+    expect(lines).toHaveLength(4);
+    expect(lines.at(-1)).toMatchObject({ about: { todo: expect.stringContaining('QUICKCHART_URL') } });
+    fails = false;
+    await wait(250);
+    expect(Buffer.from(await drawThere(PICTURE)).equals(THEIRS)).toBe(true);
+  });
+
+  test('in between is asked on', async () => {
+    let times = 0;
+    const { url, asked } = await host((response, request) => {
+      times += 1;
+      if (times % 3 === 0) png(response, request);
+      else response.destroy();
+    });
+    const drawThere = drawAt({ url, log: SILENT, otherwise: async () => OURS });
+    for (let drawings = 0; drawings < 9; drawings += 1) await drawThere(PICTURE);
+    expect(asked).toHaveLength(9);
   });
 });
 
