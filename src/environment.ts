@@ -1,6 +1,7 @@
 /** The environment, read once at the start; a wrong value stops the start with one line that names it. */
 import { existsSync } from 'node:fs';
 import { z } from 'zod';
+import { PURGED_AFTER_DAYS } from '../shared/club/retention.ts';
 
 const url = (fallback: string) => z.url({ protocol: /^https?$/ }).default(fallback);
 
@@ -26,6 +27,7 @@ const whole = (most: number, says: string) =>
     .refine((number) => number <= most, says);
 
 const PORT = 'must be a port number, up to 65535';
+const DAYS = 'must be a number of days from 1 to 3650';
 const SHARDS = 'must be auto, or a number of processes from 1 to 1000';
 
 const variables = z.object({
@@ -42,6 +44,9 @@ const variables = z.object({
   PICTURES: z.enum(['local', 'quickchart']).default('local'),
   QUICKCHART_URL: chartHost,
   BACKUP_DIR: z.string().min(1).default('data/backups'),
+  RETENTION_DAYS: whole(3650, DAYS)
+    .refine((days) => days > 0, DAYS)
+    .default(PURGED_AFTER_DAYS),
   HEALTH_PORT: whole(65_535, PORT).optional(),
   HEALTH_HOST: z
     .string()

@@ -20,6 +20,8 @@ export interface UpkeepParts {
   store: Pick<Store, 'overdue' | 'returned' | 'club'>;
   database: string;
   backupDir: string;
+  /** How long a club's rows outlive the bot's leaving. */
+  retentionDays?: number;
   /** Whether the bot is in a club, by the platform's word; throws where it gives none. */
   isIn(club: string): Promise<boolean>;
   log: Log;
@@ -49,7 +51,7 @@ export function openUpkeep(parts: UpkeepParts): Upkeep {
 }
 
 async function keepUp(parts: UpkeepParts, now: number): Promise<void> {
-  for (const club of await parts.store.overdue(now)) await purge(parts, club, now);
+  for (const club of await parts.store.overdue(now, parts.retentionDays)) await purge(parts, club, now);
   const { database, backupDir, log } = parts;
   const pending = await pendingIn(database);
   const quiet = QUIET_HOURS.includes(new Date(now).getUTCHours());

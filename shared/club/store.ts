@@ -278,7 +278,7 @@ export interface Store {
   left(club: string, at: number): Promise<void>;
   returned(club: string): Promise<void>;
   /** The clubs that are gone for as long as their rows are kept, by id. */
-  overdue(now: number): Promise<string[]>;
+  overdue(now: number, days?: number): Promise<string[]>;
   /** Takes the reminders that are due by `now`: each is given to one caller once, whatever the number of processes. */
   dueReminders(now: number): Promise<Reminder[]>;
   /** Forgets drafts that expired before `now`. */

@@ -37,8 +37,11 @@ const prepare = ({ $client: client }: Database) => ({
     'delete from piece where rowid in (select rowid from piece where club_id = @club order by seq limit @most)',
   ),
   club: client.prepare<Of>('delete from club where id = @club'),
-  overdue: client.prepare<{ now: number }, { id: string }>(`select id from club where left_at is not null
-    and left_at + coalesce(retention_days, ${PURGED_AFTER_DAYS}) * ${DAY_MILLISECONDS} <= @now order by id`),
+  overdue: client.prepare<
+    { now: number; days: number },
+    { id: string }
+  >(`select id from club where left_at is not null
+    and left_at + coalesce(retention_days, @days) * ${DAY_MILLISECONDS} <= @now order by id`),
 });
 
 export function erasingClub(db: Database, versions: CutVersions, upkeep: Upkeep) {
@@ -79,5 +82,8 @@ export function erasingClub(db: Database, versions: CutVersions, upkeep: Upkeep)
 
 export const overdueClubs = (db: Database): Pick<Store, 'overdue'> => {
   const statements = prepare(db);
-  return { overdue: (now) => read(() => statements.overdue.all({ now }).map(({ id }) => id)) };
+  return {
+    overdue: (now, days = PURGED_AFTER_DAYS) =>
+      read(() => statements.overdue.all({ now, days }).map(({ id }) => id)),
+  };
 };

@@ -14,6 +14,7 @@ describe('a setting', () => {
       DATABASE_URL: 'file:data/trimtally.db',
       PICTURES: 'local',
       BACKUP_DIR: 'data/backups',
+      RETENTION_DAYS: 30,
       HEALTH_HOST: '127.0.0.1',
       LOG_LEVEL: 'info',
     });

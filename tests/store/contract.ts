@@ -824,6 +824,8 @@ export function storeContract(name: string, open: () => Promise<Opened>): void {
       await store.left('a', NOON);
       expect(await store.overdue(days(30) - 1)).toEqual([]);
       expect(await store.overdue(days(30))).toEqual(['a']);
+      expect(await store.overdue(days(7), 7)).toEqual(['a']);
+      expect(await store.overdue(days(30), 31)).toEqual([]);
       await store.returned('a');
       expect(await store.overdue(days(400))).toEqual([]);
       expect(await club.piece({ seq: 1 })).not.toBeNull();
