@@ -41,7 +41,5 @@ export async function editCard(
   } catch (error) {
     if (error instanceof DiscordAPIError && GONE.includes(error.code)) return false;
     throw error;
-  } finally {
-    change.end();
   }
 }

@@ -2,6 +2,7 @@
 import { Client, Events, GatewayIntentBits, Options, REST } from 'discord.js';
 import type { Log } from '../log.ts';
 import { problem } from './problem.ts';
+import { requesting } from './requests.ts';
 
 /** Servers that are down would hold up everyone else's first answers; we need nothing of them. */
 const WAIT_FOR_CLUBS_MS = 500;
@@ -28,7 +29,7 @@ export function createClient(apiUrl: string, log: Log, shard?: ShardOf): Client 
     intents: [GatewayIntentBits.Guilds],
     ...(shard === undefined ? {} : { shards: [shard.id], shardCount: shard.count }),
     allowedMentions: { parse: [] },
-    rest: { api: apiAddress(apiUrl) },
+    rest: { api: apiAddress(apiUrl), makeRequest: requesting(log) },
     waitGuildTimeout: WAIT_FOR_CLUBS_MS,
     makeCache: Options.cacheWithLimits({
       ...Options.DefaultMakeCacheSettings,

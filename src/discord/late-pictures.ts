@@ -15,17 +15,20 @@ export interface Alone {
   message: Message | null;
 }
 
-/** Waits for `drawn`, then shows each message again, with its pictures. Does not throw: the text is said. */
+/**
+ * Waits for `drawn`, then shows each message again, with its pictures. Does not throw: the text is said.
+ * @param since when the texts were begun to be sent: whatever was begun to be changed after that is newer
+ */
 export async function addPictures(
   interaction: Answerable,
   alone: readonly Alone[],
   drawn: Promise<Drawn>,
-  { changes, log }: { changes: Changes; log: Log },
+  { changes, since, log }: { changes: Changes; since: number; log: Log },
 ): Promise<void> {
   const waiting = alone
     .filter(({ reply }) => picturesOf(reply).length > 0)
     .flatMap(({ reply, message }) =>
-      message === null ? [] : [{ reply, message, change: changes.begin(message.id) }],
+      message === null ? [] : [{ reply, message, change: changes.begin(message.id, since) }],
     );
   const pictures = await drawn;
   for (const { reply, message, change } of waiting) {
@@ -38,8 +41,6 @@ export async function addPictures(
         { interaction: interaction.id, ...problem(error) },
         'a picture could not be added to its text',
       );
-    } finally {
-      change.end();
     }
   }
 }

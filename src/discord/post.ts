@@ -138,7 +138,8 @@ async function sayAll(
   acknowledged: () => void,
 ): Promise<void> {
   const { reply } = answer;
-  if (answer.edits && isOnMessage(interaction)) posting.changes.begin(interaction.message.id).end();
+  if (answer.edits && isOnMessage(interaction)) posting.changes.begin(interaction.message.id);
+  const since = posting.changes.moment();
   // What was to be private stays so; what was to be public may turn out private.
   const privately = coming.audience === 'member' || answer.audience === 'member';
   const message = await say(interaction, render(reply, pictures), { edits: answer.edits, privately });
@@ -153,7 +154,7 @@ async function sayAll(
     const apart = await say(interaction, body, { edits: false, privately: true });
     said.push({ reply: reply.privately, message: apart });
   }
-  const late = pictures === NONE ? addPictures(interaction, said, drawn, posting) : undefined;
+  const late = pictures === NONE ? addPictures(interaction, said, drawn, { ...posting, since }) : undefined;
   if (answer.reposts && club) await posting.repost(club, answer.reposts);
   if (reply.tell) await notify(reply.tell, posting);
   await late;

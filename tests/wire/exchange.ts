@@ -36,6 +36,8 @@ export interface Exchange {
   readonly id: string;
   /** All that the bot did, in order. */
   readonly steps: readonly Step[];
+  /** Milliseconds until the first of it; null before that. */
+  readonly acknowledgedMs: number | null;
   /** The answer. Throws where it was no message. */
   readonly message: Shown;
   /** The form that opened. Throws where none did. */
@@ -53,6 +55,8 @@ export class Recorder implements Exchange {
   opened: ShownForm | null = null;
   completed: { name: string; value: string }[] | null = null;
   readonly followUps: Kept[] = [];
+  acknowledgedMs: number | null = null;
+  private readonly sentAt = performance.now();
   private asked = 0;
   private readonly waiting = new Set<() => void>();
 
@@ -65,6 +69,7 @@ export class Recorder implements Exchange {
   }
 
   note(step: Step): void {
+    this.acknowledgedMs ??= performance.now() - this.sentAt;
     this.steps.push(step);
     for (const check of [...this.waiting]) check();
   }
