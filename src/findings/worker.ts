@@ -1,21 +1,15 @@
 /** The other thread's side: its own connection to the file, one order after the other. */
-import { parentPort, workerData } from 'node:worker_threads';
+import { workerData } from 'node:worker_threads';
 import { openStore } from '../store/open.ts';
-import { compute } from './compute.ts';
-import type { Delivery, Order } from './elsewhere.ts';
+import { serveThread } from '../thread.ts';
+import { type Computed, compute } from './compute.ts';
+import type { Order } from './elsewhere.ts';
 
 const store = await openStore((workerData as { database: string }).database);
-const port = parentPort;
-let before = Promise.resolve();
+let before: Promise<unknown> = Promise.resolve();
 
-port?.on('message', (order: Order) => {
-  before = before.then(() => deliver(order));
+serveThread(({ club, name, asked }: Order): Promise<Computed> => {
+  const computed = before.then(() => compute(store.club(club), name, asked));
+  before = computed.catch(() => {});
+  return computed;
 });
-
-async function deliver({ id, club, name, asked }: Order): Promise<void> {
-  const delivery: Delivery = await compute(store.club(club), name, asked).then(
-    (computed) => ({ id, computed }),
-    (error: unknown) => ({ id, error }),
-  );
-  port?.postMessage(delivery);
-}

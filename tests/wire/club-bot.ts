@@ -1,6 +1,7 @@
 /** The whole bot on the stand-in, put together as `npm start` does: real commands, desk, pictures and a store in a file. */
 import { type Bot, type BotOptions, startBot } from '../../src/bot.ts';
 import { readEnvironment } from '../../src/environment.ts';
+import { draw } from '../../src/pictures/local.ts';
 import { type Folder, makeFolder } from '../store/folder.ts';
 import { openLog } from './bot.ts';
 import { type Club, openStandIn, type StandIn, type StandInOptions } from './stand-in.ts';
@@ -57,6 +58,8 @@ export async function openClubBot({
   const bot = await startBot(environment, log, {
     deferAfterMs: 9000,
     coolDown: UNTIRING,
+    // On this thread: a test whose one picture waits for another thread to start would take a second longer.
+    ...(settings.PICTURES === undefined ? { draw } : {}),
     ...options,
     now: () => clock.now,
   });

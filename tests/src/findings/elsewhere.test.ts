@@ -5,7 +5,7 @@ import { type Elsewhere, openElsewhere } from '../../../src/findings/elsewhere.t
 
 const ANSWERS = `
   const { parentPort } = require('node:worker_threads');
-  parentPort.on('message', ({ id }) => parentPort.postMessage({ id, computed: { version: 7, found: null } }));
+  parentPort.on('message', ({ id }) => parentPort.postMessage({ id, result: { version: 7, found: null } }));
 `;
 const FAILING: readonly (readonly [string, string, RegExp])[] = [
   [

@@ -245,10 +245,16 @@ describe('a host that fails again and again', () => {
 });
 
 describe('who draws', () => {
-  test('this process, if nothing else is said', () => {
-    expect(openDraw(readEnvironment({}), SILENT)).toBe(draw);
-    expect(openDraw(readEnvironment({ QUICKCHART_URL: 'http://localhost:3400' }), SILENT)).toBe(draw);
-  });
+  test.each([{}, { QUICKCHART_URL: 'http://127.0.0.1:9' }])(
+    'this machine, if nothing else is said: %j',
+    async (settings) => {
+      const lines: object[] = [];
+      const log = { ...SILENT, warn: (about: object) => void lines.push(about) };
+      const here = await openDraw(readEnvironment(settings), log)(PICTURE);
+      expect(Buffer.from(here).equals(Buffer.from(await draw(PICTURE)))).toBe(true);
+      expect(lines).toEqual([]);
+    },
+  );
 
   test('the host that is named', async () => {
     const { url, asked } = await host(png);
