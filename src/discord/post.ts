@@ -1,6 +1,5 @@
 /** When an answer is posted: at once if it is there in time, else after "wait", and never later than the platform waits. */
 import { randomBytes } from 'node:crypto';
-import { setTimeout as wait } from 'node:timers/promises';
 import { DiscordAPIError, type Message, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
 import type { Covers, Form, Notice, Reply } from '../../shared/chat/reply.ts';
 import type { Answer, Coming } from '../../shared/chat/request.ts';
@@ -117,16 +116,15 @@ async function prepare(coming: Coming, posting: Posting): Promise<Ready> {
   return { kind: 'message', answer, drawn: drawAll(pictures, posting), soon };
 }
 
-async function settlesWithin(work: Promise<unknown>, ms: number): Promise<boolean> {
-  const done = new AbortController();
-  const settled = work.then(
-    () => true,
-    () => true,
-  );
-  const late = wait(ms, false, { signal: done.signal }).catch(() => false);
-  const inTime = await Promise.race([settled, late]);
-  done.abort();
-  return inTime;
+function settlesWithin(work: Promise<unknown>, ms: number): Promise<boolean> {
+  return new Promise((resolve) => {
+    const late = setTimeout(resolve, ms, false);
+    const settled = () => {
+      clearTimeout(late);
+      resolve(true);
+    };
+    work.then(settled, settled);
+  });
 }
 
 async function sayAll(

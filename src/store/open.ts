@@ -1,4 +1,5 @@
 /** Opening the store that `DATABASE_URL` names. */
+import { setImmediate as endOfTurn } from 'node:timers/promises';
 import type { ClubStore, Store } from '../../shared/club/store.ts';
 import { addAll } from './add-all.ts';
 import { clubList, clubSettings } from './club.ts';
@@ -47,7 +48,11 @@ export async function openStore(url: string, options: StoreOptions = {}): Promis
     ...erasingEverywhere(db, versions, kept),
     ...forgetDrafts(db),
     ...dueReminders(db),
-    close: async () => void db.$client.close(),
+    close: async () => {
+      // What is written in this turn of the loop is committed at its end.
+      await endOfTurn();
+      db.$client.close();
+    },
   };
 }
 

@@ -30,13 +30,71 @@ export async function whenFree<T>(work: () => T): Promise<T> {
   }
 }
 
+interface Writing {
+  work(): unknown;
+  resolve(value: never): void;
+  reject(error: unknown): void;
+}
+
+const waiting = new WeakMap<Database, Writing[]>();
+
 /**
- * Runs `work` in one transaction that holds the write lock from its start: all of it is kept, or nothing.
+ * Runs `work` in a transaction: all of it is kept, on the disk, or nothing.
  * `work` is synchronous, may run again where the file was busy, and what it throws undoes it and passes through.
+ *
+ * What is written in the same turn of the event loop is committed together, since each commit waits for the disk.
  */
 export function write<T>(db: Database, work: () => T): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const group = waiting.get(db) ?? [];
+    group.push({ work, resolve, reject });
+    if (group.length > 1) return;
+    waiting.set(db, group);
+    setImmediate(() => {
+      waiting.delete(db);
+      void keepTogether(db, group);
+    });
+  });
+}
+
+/** Where they can't be kept together, each is tried alone: a disk that is full for one may do for the others. */
+async function keepTogether(db: Database, group: readonly Writing[]): Promise<void> {
+  if (group.length === 1) return keepAlone(db, group);
+  try {
+    const outcomes = await inTransaction(db, () => group.map(({ work }) => undoable(db, work)));
+    for (const [at, { resolve, reject }] of group.entries()) {
+      const outcome = outcomes[at];
+      if (outcome && 'value' in outcome) resolve(outcome.value as never);
+      else reject(outcome?.error);
+    }
+  } catch {
+    await keepAlone(db, group);
+  }
+}
+
+async function keepAlone(db: Database, group: readonly Writing[]): Promise<void> {
+  await Promise.all(
+    group.map(({ work, resolve, reject }) =>
+      inTransaction(db, work).then(resolve as (value: unknown) => void, reject),
+    ),
+  );
+}
+
+/** Holds the write lock from its start. */
+function inTransaction<T>(db: Database, work: () => T): Promise<T> {
   const transaction = db.$client.transaction(work);
   return whenFree(() => transaction.immediate());
+}
+
+/** Inside a transaction: what `work` throws undoes `work` alone. */
+function undoable(db: Database, work: () => unknown): { value: unknown } | { error: unknown } {
+  try {
+    return { value: db.$client.transaction(work)() };
+  } catch (error) {
+    // A full disk may end the whole transaction.
+    if (!db.$client.inTransaction) throw error;
+    return { error };
+  }
 }
 
 /** Runs one reading statement. */

@@ -1,4 +1,5 @@
 /** The real client against the stand-in: 200 commands a second for a minute over 500 clubs, ten a second with a picture. */
+import { existsSync, readFileSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 import { expect, test } from 'vitest';
 import { openStore } from '../../src/store/open.ts';
@@ -44,6 +45,21 @@ async function type(club: Club, at: number): Promise<Typed> {
 const percentile = (sorted: readonly number[], share: number): string =>
   `${Math.round(sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? 0)} ms`;
 
+/** From the kernel's account of the process; not a number where it keeps none. */
+function cost(pid: number): { processorSeconds: number; peakMegabytes: number } {
+  const read = (name: string) => {
+    const file = `/proc/${pid}/${name}`;
+    return existsSync(file) ? readFileSync(file, 'utf8') : '';
+  };
+  // The 14th and 15th field, in hundredths of a second; the second one, in brackets, may hold spaces.
+  const [user, system] = (read('stat').split(') ')[1] ?? '').split(' ').slice(11, 13).map(Number);
+  const peak = /VmHWM:\s+(\d+)/.exec(read('status'))?.[1];
+  return {
+    processorSeconds: ((user ?? Number.NaN) + (system ?? Number.NaN)) / 100,
+    peakMegabytes: Math.round(Number(peak) / 1024),
+  };
+}
+
 test(`${A_SECOND} commands a second for ${SECONDS} s`, async () => {
   const platform = await openStandIn({ patienceMs: 60_000 });
   const clubs = Array.from({ length: CLUBS }, () => platform.addClub());
@@ -56,6 +72,7 @@ test(`${A_SECOND} commands a second for ${SECONDS} s`, async () => {
     BACKUP_DIR: folder.path,
   });
   await bot.ready;
+  const atFirst = cost(bot.pid);
 
   const typing: Promise<Typed>[] = [];
   const began = performance.now();
@@ -80,12 +97,14 @@ test(`${A_SECOND} commands a second for ${SECONDS} s`, async () => {
     .toSorted((a, b) => a - b);
   const late = all.filter(({ said, draws }) => draws && said.steps.length > 1).length;
   const waited = all.filter(({ said }) => said.steps[0] === 'wait').length;
+  const spent = cost(bot.pid);
   console.log(
     [
       `${all.length} commands in ${tookSeconds.toFixed(1)} s over ${CLUBS} clubs`,
       `acknowledged: p50 ${percentile(acknowledged, 0.5)}, p99 ${percentile(acknowledged, 0.99)}, longest ${percentile(acknowledged, 1)}`,
       `${all.filter(({ said }) => said.message.pictures.length > 0).length} pictures, ${unanswered.length} unanswered`,
       `${all.filter(({ draws }) => draws).length} with a picture, of which ${late} followed their text; ${waited} were told to wait`,
+      `the bot: ${(((spent.processorSeconds - atFirst.processorSeconds) * 1000) / all.length).toFixed(2)} ms of processor a command, ${spent.peakMegabytes} MB at most`,
     ].join('\n'),
   );
 
