@@ -9,13 +9,14 @@ import type { Answer } from '../shared/chat/request.ts';
 import { Ask, MemberError } from '../shared/errors.ts';
 import { speak } from '../shared/words/index.ts';
 import { renderForm } from '../src/discord/form.ts';
-import { LIMITS, overLimits, overLimitsOfForm } from '../src/discord/limits.ts';
+import { LIMITS } from '../src/discord/limits.ts';
 import { picturesOf, render } from '../src/discord/render.ts';
 import { isSilent, play } from '../src/rehearsal/line.ts';
 import { openRehearsal } from '../src/rehearsal/run.ts';
 import { ask, type Stage } from '../src/rehearsal/stage.ts';
 import { openStore } from '../src/store/open.ts';
 import { printTable, TABLE_LINE } from '../src/text/table.ts';
+import { overLimits, overLimitsOfForm } from './discord/over-limits.ts';
 import { makeFolder } from './store/folder.ts';
 
 const SCRIPT = readFileSync(new URL('every-reply.txt', import.meta.url), 'utf8').split('\n');

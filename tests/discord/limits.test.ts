@@ -2,9 +2,10 @@ import { ButtonStyle, ComponentType, MessageFlags } from 'discord.js';
 import { describe, expect, test } from 'vitest';
 import { type CommandCard, commandBodies } from '../../src/discord/cards.ts';
 import { apiAddress } from '../../src/discord/client.ts';
-import { overLimits, overLimitsOfCommands } from '../../src/discord/limits.ts';
 import { hashCommands } from '../../src/discord/register.ts';
 import { render } from '../../src/discord/render.ts';
+import { overLimits } from './over-limits.ts';
+import { overLimitsOfCommands } from './over-limits-of-commands.ts';
 
 const message = render({ answer: 'Kept.', figures: {} });
 

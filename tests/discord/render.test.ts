@@ -4,10 +4,11 @@ import { describe, expect, test } from 'vitest';
 import type { Action, ActionId, Reply } from '../../shared/chat/reply.ts';
 import type { Picture } from '../../shared/pictures/picture.ts';
 import { renderForm } from '../../src/discord/form.ts';
-import { flatten, overLimits, overLimitsOfForm } from '../../src/discord/limits.ts';
+import { flatten } from '../../src/discord/limits.ts';
 import { picturesOf, render } from '../../src/discord/render.ts';
 import { clip, clipLines } from '../../src/text/clip.ts';
 import { printTable, TABLE_LINE } from '../../src/text/table.ts';
+import { overLimits, overLimitsOfForm } from './over-limits.ts';
 
 const id = (about: string): ActionId => ({
   command: 'weigh',

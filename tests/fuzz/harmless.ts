@@ -2,8 +2,9 @@
 import type { Figure, Form, Reply } from '../../shared/chat/reply.ts';
 import type { Answer } from '../../shared/chat/request.ts';
 import { renderForm } from '../../src/discord/form.ts';
-import { flatten, LIMITS, overLimits, overLimitsOfForm } from '../../src/discord/limits.ts';
+import { flatten, LIMITS } from '../../src/discord/limits.ts';
 import { picturesOf, render } from '../../src/discord/render.ts';
+import { overLimits, overLimitsOfForm } from '../discord/over-limits.ts';
 import { CANARY } from './texts.ts';
 
 /** What a reader's client would take for markup: text outside of backticks. */

@@ -1,7 +1,7 @@
 /** What the bot sends, read off the wire and checked as the platform would check it. */
 import type { IncomingMessage } from 'node:http';
 import { type APIMessageTopLevelComponent, MessageFlags } from 'discord.js';
-import { overLimits } from '../../src/discord/limits.ts';
+import { overLimits } from '../discord/over-limits.ts';
 import type { Kept, KeptFile } from './message.ts';
 
 export interface Sent {

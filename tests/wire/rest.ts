@@ -8,7 +8,9 @@ import {
   type APIModalInteractionResponseCallbackData as Modal,
   InteractionResponseType as Type,
 } from 'discord.js';
-import { LIMITS, overLimitsOfCommands, overLimitsOfForm } from '../../src/discord/limits.ts';
+import { LIMITS } from '../../src/discord/limits.ts';
+import { overLimitsOfForm } from '../discord/over-limits.ts';
+import { overLimitsOfCommands } from '../discord/over-limits-of-commands.ts';
 import { readBody, readMessage, type Sent, type Written } from './body.ts';
 import type { ShownForm, Step } from './exchange.ts';
 import { type Kept, messageJson } from './message.ts';
