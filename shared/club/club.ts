@@ -2,6 +2,7 @@
 import type { Currency } from '../measure/money.ts';
 import type { Units } from '../measure/units.ts';
 
+/** A club's settings. It has no name here: only the id of its server. */
 export interface Club {
   id: string;
   /** IANA name: decides which calendar day a piece belongs to. */

@@ -22,11 +22,17 @@ export interface GroupFigures extends Averages {
 /** Fewer pieces have no middle half worth the name. */
 export const FEWEST_FOR_HALF = 4;
 
-/** A group of fewer pieces or members has figures, but no range that is worth drawing. */
+/**
+ * A group of fewer pieces or members has figures, but no range that is worth drawing.
+ * @example isThin({ pieces: 4, members: 3 }) // true
+ */
 export const isThin = ({ pieces, members }: { pieces: number; members: number }): boolean =>
   pieces < 5 || members < 3;
 
-/** What a member reads as a share: trim as what came off, every other measure as what was kept; a cost as it is. */
+/**
+ * What a member reads as a share: trim as what came off, every other measure as what was kept; a cost as it is.
+ * @example shareShown('plate', 0.53) // 0.47; of trim it stays 0.53
+ */
 export const shareShown = (measure: Averaged, loss: number): number =>
   measure === 'trim' || measure === 'cost' ? loss : 1 - loss;
 

@@ -61,7 +61,11 @@ const HABITS: Readonly<Record<string, Habits>> = {
 const likely = <Of extends keyof Habits>(what: Of): Habits[Of][] => [
   ...new Set(Object.values(HABITS).map((habits) => habits[what])),
 ];
+
+/** ISO 4217. */
 export const LIKELY_CURRENCIES = likely('currency') as Currency[];
+
+/** IANA names. */
 export const LIKELY_ZONES: readonly string[] = likely('zone');
 /** BCP 47, as a server is set to: each has habits of its own. */
 export const LIKELY_LOCALES: readonly string[] = Object.keys(HABITS).filter((locale) => locale !== 'en');

@@ -2,6 +2,7 @@
 import type { Nanograms, Units } from '../measure/units.ts';
 import type { CutKey, GradeKey, StyleKey, Wrap } from '../trade/keys.ts';
 
+/** A member's settings in one club. */
 export interface Member {
   id: string;
   /** null until they have said. */
@@ -15,6 +16,7 @@ export interface Member {
   hidden: boolean;
 }
 
+/** What a member told last; none of it need be there. */
 export interface Presets {
   cut?: CutKey;
   grade?: GradeKey;

@@ -3,6 +3,7 @@ import type { CalendarDay } from '../measure/day.ts';
 import type { Bone, CutKey, GradeKey, StyleKey, Wrap } from '../trade/keys.ts';
 import type { Weighed } from '../yield/piece.ts';
 
+/** A piece with everything that was told of it. What was not told is null. */
 export interface Piece extends Weighed {
   /** The id of the interaction that started it: the same message twice is one piece. */
   id: string;
@@ -34,7 +35,10 @@ export interface Piece extends Weighed {
   revision: number;
 }
 
-/** Meat that took up brine keeps another share of its weight in the heat: a group of its own. */
+/**
+ * Meat that took up brine keeps another share of its weight in the heat: a group of its own.
+ * @example isInjected({ pumped: false, added: 200 g }) // true
+ */
 export const isInjected = ({ pumped, added }: Pick<Piece, 'pumped' | 'added'>): boolean =>
   pumped || (added !== null && added > 0);
 

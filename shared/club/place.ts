@@ -1,7 +1,8 @@
 /** Where one piece stands among the club's pieces of its cut. */
 import type { Columns } from './store.ts';
 
-export interface Place {
+/** How one piece compares with others: counts of pieces. */
+export interface PlaceAmong {
   /** The other pieces that it is compared with. */
   others: number;
   /** Of those, the ones that lost more; and as much. */
@@ -12,8 +13,9 @@ export interface Place {
 /**
  * The place of the piece with this number, among all rows or those of its grade; null where it has no row.
  * @param columns those that are counted
+ * @example placeOf(columns, 128, false) // { others: 8, lostMore: 3, lostAsMuch: 0 }
  */
-export function placeOf(columns: Columns, seq: number, withinGrade: boolean): Place | null {
+export function placeOf(columns: Columns, seq: number, withinGrade: boolean): PlaceAmong | null {
   const own = columns.seq.indexOf(seq);
   const share = (row: number) => (columns.loss[row] ?? 0) / (columns.base[row] ?? 1);
   if (own < 0) return null;

@@ -4,5 +4,5 @@
 export const TIDIED_WITHIN_DAYS = 1;
 /** Older backups go after as many: the last that holds what was erased is gone by then. */
 export const BACKUPS_KEPT_DAYS = 14;
-/** A club that removed the bot is erased after as many, unless its own setting says otherwise. */
+/** A club that removed the bot is erased after as many, unless whoever runs the bot says otherwise. */
 export const PURGED_AFTER_DAYS = 30;

@@ -3,6 +3,8 @@ import { addDays, type CalendarDay, calendarDay } from '../measure/day.ts';
 
 /** This season, the one before, the last twelve months, and all that there is. */
 export const SEASONS = ['season', 'last', 'year', 'always'] as const;
+
+/** The name of one of them. */
 export type Season = (typeof SEASONS)[number];
 
 /** From one day to another, both included; null: no bound. */

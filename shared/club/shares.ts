@@ -7,6 +7,7 @@ import type { Columns, Factor } from './store.ts';
 /**
  * One entry a piece, in posting order: fractions, as a member reads them: what came off, or what was kept; of a cost,
  * money a kilo on the plate.
+ * @example sharesOf(columns, 'trim') // [0.25] of one piece of 12 lb with 3 lb off
  */
 export function sharesOf(columns: Columns, measure: Averaged): Float64Array {
   const { base, loss } = rowsFor(columns, measure);

@@ -1,6 +1,6 @@
 /** Which of a club's pieces are counted: unusual ones wait until somebody stands by them. */
 import { type Screening, type Status, screen, type UsualPiece } from '../statistics/screening.ts';
-import { columnsAt, placesBy, rowsOf } from './columns.ts';
+import { columnsAt, eachOf, placesBy } from './columns.ts';
 import type { Columns } from './store.ts';
 
 /** Rows by what becomes of them, each in posting order. */
@@ -27,8 +27,9 @@ export function sift(columns: Columns): Sifted {
     gained: [],
   };
   const status = statusOf(columns);
-  for (let row = 0; row < columns.count; row++) {
-    const own = (columns.loss[row] ?? 0) < 0 ? 'gained' : (status[row] ?? 'invalid');
+  const { count, loss } = columns;
+  for (let row = 0; row < count; row++) {
+    const own = (loss[row] ?? 0) < 0 ? 'gained' : (status[row] ?? 'invalid');
     places[own].push(row);
   }
   const at = (rows: readonly number[]) => columnsAt(columns, rows);
@@ -51,11 +52,7 @@ export const siftedBy = (sifted: Sifted, look: (columns: Columns) => Columns): S
 /** What is usual of one cut's pieces, for a look at one of them; null where there are too few to say. Grams. */
 export const usualPiece = (ofCut: Columns): UsualPiece | null => screened(ofCut).usual;
 
-function screened(columns: Columns): Screening {
-  const { base, loss, pieces, confirmed } = columns;
-  const each = (weights: Float64Array) => weights.map((weight, row) => weight / (pieces[row] || 1));
-  return screen({ ...rowsOf(columns), base: each(base), loss: each(loss) }, confirmed);
-}
+const screened = (columns: Columns): Screening => screen(eachOf(columns), columns.confirmed);
 
 function statusOf(columns: Columns): readonly Status[] {
   const cuts = placesBy(columns, columns.cut);

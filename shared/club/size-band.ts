@@ -1,6 +1,7 @@
 /** Pieces apart by weight, in bands with round ends. */
-import type { Units } from '../measure/units.ts';
+import { grams, NANOGRAMS, type Units } from '../measure/units.ts';
 import { usualRange } from '../statistics/size-question.ts';
+import { eachOf } from './columns.ts';
 import type { Columns, Factor } from './store.ts';
 
 /** A band's key: `12-14 lb`, from the first up to below the second. */
@@ -10,7 +11,7 @@ export interface Band {
   unit: Units;
 }
 
-const GRAMS: Record<Units, number> = { lb: 453.59237, kg: 1000 };
+const GRAMS: Record<Units, number> = { lb: grams(NANOGRAMS.lb), kg: grams(NANOGRAMS.kg) };
 const WIDTHS = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
 /** Of the usual range; more are too thin to tell anything. */
 const MOST_BANDS = 5;
@@ -21,22 +22,28 @@ const MOST_BANDS = 5;
  * @example bandWidth(columns of 10 to 18 lb, 'lb') // 2
  */
 export function bandWidth(columns: Columns, unit: Units): number {
-  const range = usualRange(eachWeight(columns));
+  const range = usualRange(eachOf(columns).base);
   const span = range === null ? 0 : (range.big - range.small) / GRAMS[unit];
   return WIDTHS.find((width) => span / width <= MOST_BANDS) ?? 200;
 }
 
-/** The band of each row, by the weight of one piece. */
+/**
+ * The band of each row, by the weight of one piece.
+ * @example bandsOf(columns of 12.5 lb, 2, 'lb').values // ['12-14 lb']
+ */
 export function bandsOf(columns: Columns, width: number, unit: Units): Factor {
   const values: string[] = [];
-  const codes = eachWeight(columns).map((weight) => {
+  const codes = new Int32Array(columns.count);
+  // By how many widths a band is above 0.
+  const known: number[] = [];
+  const { base } = eachOf(columns);
+  for (let row = 0; row < columns.count; row++) {
     // A hair more, so that 12 lb, kept in grams, is not just below 12.
-    const low = Math.floor(weight / GRAMS[unit] / width + 1e-9) * width;
-    const key = `${tidy(low)}-${tidy(low + width)} ${unit}`;
-    if (!values.includes(key)) values.push(key);
-    return values.indexOf(key);
-  });
-  return { codes: Int32Array.from(codes), values };
+    const band = Math.floor((base[row] ?? 0) / GRAMS[unit] / width + 1e-9);
+    known[band] ??= values.push(`${tidy(band * width)}-${tidy(band * width + width)} ${unit}`) - 1;
+    codes[row] = known[band];
+  }
+  return { codes, values };
 }
 
 /** @example readBand('12-14 lb') // { low: 12, high: 14, unit: 'lb' } */
@@ -46,6 +53,3 @@ export function readBand(key: string): Band | null {
 }
 
 const tidy = (value: number): number => Math.round(value * 10) / 10;
-
-const eachWeight = ({ base, pieces }: Columns): Float64Array =>
-  base.map((weight, row) => weight / (pieces[row] || 1));

@@ -1,11 +1,15 @@
 /** The port through which commands ask a club's store. Each method is a question that a command has. */
-import type { Doubt, Remembered } from '../errors.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import type { CutKey } from '../trade/keys.ts';
 import type { Averaged } from '../yield/measure.ts';
 import type { Club } from './club.ts';
+import type { Columns } from './columns.ts';
+import type { Draft } from './draft.ts';
 import type { Member, Pan } from './member.ts';
 import type { Correction, ImportedPiece, NewPiece, Piece, PieceChange } from './piece.ts';
+
+export type { Columns, Factor } from './columns.ts';
+export type { Draft, DraftReading } from './draft.ts';
 
 /** What was written, or found already written by the same interaction (`fresh` false). */
 export interface Kept {
@@ -18,33 +22,6 @@ export interface Added {
   added: number;
   /** Those whose ids were there already. */
   there: number;
-}
-
-/** What pressing one of a question's readings does. */
-export interface DraftReading {
-  /** The options of the command with this reading taken. */
-  options: Readonly<Record<string, string>>;
-  /** The doubt it settles. */
-  confirms: Doubt | null;
-  /** The option that is still to be typed, in a form. */
-  opens: string | null;
-  remember: Remembered | null;
-}
-
-/** A command held back by a question or an error, until it is answered or mended. */
-export interface Draft {
-  id: string;
-  member: string;
-  command: string;
-  options: Readonly<Record<string, string>>;
-  /** Doubts settled so far. */
-  confirmed: readonly Doubt[];
-  /** In the order of the question's buttons; none after an error. */
-  readings: readonly DraftReading[];
-  /** The id of the interaction that typed the command: the piece that comes of it has this id. */
-  interaction: string;
-  /** UTC milliseconds. */
-  expiresAt: number;
 }
 
 /** Where a piece's card was posted, so that a later change can be shown there. */
@@ -96,48 +73,6 @@ export interface Reminder {
   dueAt: number;
 }
 
-/** One factor of the rows of `Columns`: a code per row into `values`; -1 where it was not told. */
-export interface Factor {
-  codes: Int32Array;
-  values: string[];
-}
-
-/** The pieces of one measure in posting order, one entry a row in each array. Shared by all who ask: never written to. */
-export interface Columns {
-  /** Rises with each write to the cut: what was computed for a version stays right for it. */
-  version: number;
-  /** How many rows. */
-  count: number;
-  seq: Int32Array;
-  /** Grams. */
-  base: Float64Array;
-  /** Grams; negative where the piece gained; NaN, of cost alone, where the piece is not on the plate yet. */
-  loss: Float64Array;
-  /** Pieces in the lot. */
-  pieces: Int32Array;
-  /** 1 for an estimate. */
-  approximate: Uint8Array;
-  /** 1 where its poster or a manager confirmed it. */
-  confirmed: Uint8Array;
-  /** Days since 1970-01-01. */
-  day: Int32Array;
-  /** What was paid for a kilo of it, in the row's currency; NaN where no price was told. */
-  pricePerKg: Float64Array;
-  /** What was paid for it all, less what was saved of it is worth, in the row's currency; NaN where no price was told. */
-  spent: Float64Array;
-  member: Factor;
-  cut: Factor;
-  grade: Factor;
-  style: Factor;
-  bone: Factor;
-  shop: Factor;
-  wrap: Factor;
-  /** Calendar month, `2026-07`. */
-  month: Factor;
-  /** Of the price, ISO 4217. */
-  currency: Factor;
-}
-
 /** A club's own store: bound to one club, so that one club's rows never reach another. */
 export interface ClubStore {
   readonly id: string;
@@ -168,6 +103,8 @@ export interface ClubStore {
   keepOwnCut(key: CutKey): Promise<void>;
   /** Whether there was one; the pieces of it stay. */
   removeOwnCut(key: CutKey): Promise<boolean>;
+  /** Those that pieces are of, whether it offers them or not; by key. */
+  weighedOwnCuts(): Promise<CutKey[]>;
 
   /**
    * Keeps a new piece; the same id again keeps nothing and returns the one that is there.
@@ -210,15 +147,6 @@ export interface ClubStore {
   /** A member's pieces from one day to another, both included, in posting order; null: no bound. None that is set aside. */
   ofMember(member: string, from: CalendarDay | null, to: CalendarDay | null): Promise<Piece[]>;
   /**
-   * How many pieces each member weighed in, of one cut or (null) of all, from one day to another, both included; null:
-   * no bound. No estimates, and none that is set aside. By member, in the order of their ids.
-   */
-  weighed(
-    cut: CutKey | null,
-    from: CalendarDay | null,
-    to: CalendarDay | null,
-  ): Promise<{ member: string; pieces: number }[]>;
-  /**
    * Rows that have `measure`, in posting order, of one cut or (null) of all. Removed and set-aside pieces are left out.
    * From the heat on, injected and pumped pieces are a group of their own: they are the rows of `injected` alone.
    * The rows of `cost` are those of `plate`, and all that are not on the plate yet.
@@ -226,6 +154,8 @@ export interface ClubStore {
   columns(cut: CutKey | null, measure: Averaged, injected?: boolean): Promise<Columns>;
   /** The cuts that pieces are of, most pieces first. */
   cuts(): Promise<CutKey[]>;
+  /** Those of a member's pieces, most pieces first; of equals the one weighed in last. None that is set aside. */
+  cutsOf(member: string): Promise<CutKey[]>;
   /** Rises with each write to a cut, at least once a piece; over all cuts, for null. */
   version(cut: CutKey | null): Promise<number>;
   /** The shops the club named, most used first, at most 100. */

@@ -15,6 +15,7 @@ export interface Part {
   pieces: number;
 }
 
+/** Weights and money of some pieces together. */
 export interface Totals {
   pieces: number;
   bought: Nanograms;
@@ -101,24 +102,33 @@ export const sharesIn = (pieces: readonly Piece[], measure: Measure): PieceShare
     return [{ piece, measure, share: shareShown(measure, found.loss / found.base) }];
   });
 
-/** By what the pieces of a season are compared: what got to the plate, or, before any did, what came off. */
+/**
+ * By what the pieces of a season are compared: what got to the plate, or, before any did, what came off.
+ * @example measureOf([a piece with its trim alone]) // 'trim'
+ */
 export const measureOf = (pieces: readonly Piece[]): 'plate' | 'trim' =>
   sharesIn(pieces, 'plate').length > 0 ? 'plate' : 'trim';
 
-/** The pieces that compare in a measure, the best first: most on the plate, least off. */
+/**
+ * The pieces that compare in a measure, the best first: most on the plate, least off.
+ * @example bestFirst(pieces, 'trim')[0] // the one with the least off
+ */
 export const bestFirst = (pieces: readonly Piece[], measure: Measure): PieceShare[] =>
   sharesIn(pieces, measure).toSorted((one, other) =>
     measure === 'trim' ? one.share - other.share : other.share - one.share,
   );
 
-/** What is most often among the pieces; of two alike the one that came last. Null where none was told. */
-export interface Usual {
+/** What is most often among the pieces; of two alike the one that came last. `style` is null where none was told. */
+export interface Favourite {
   cut: CutKey;
   style: StyleKey | null;
 }
 
-/** The cut that a member cooks most, and the fat left on most often on that cut; null without a piece. */
-export function usualOf(pieces: readonly Piece[]): Usual | null {
+/**
+ * The cut that a member cooks most, and the fat left on most often on that cut; null without a piece.
+ * @example favouriteOf([two butts, a brisket])?.cut // 'pork/butt'
+ */
+export function favouriteOf(pieces: readonly Piece[]): Favourite | null {
   const cut = mostFrequent(pieces.map((piece) => piece.cut));
   if (cut === null) return null;
   return {

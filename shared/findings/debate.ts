@@ -1,10 +1,10 @@
 /** What every debate looks at: which rows tell how it stands so far, which ones settle it, and what is held constant. */
-import { columnsAt, placesWhere, rowsOf } from '../club/columns.ts';
+import { columnsAt, eachOf, placesWhere } from '../club/columns.ts';
 import type { FactorName } from '../club/narrow.ts';
 import { type Sifted, sift } from '../club/sift.ts';
 import type { Columns, Factor } from '../club/store.ts';
-import { quantile } from '../statistics/quantile.ts';
-import type { Codes, Rows } from '../statistics/rows.ts';
+import { median } from '../statistics/median.ts';
+import type { Codes } from '../statistics/rows.ts';
 import { nextCheckpoint, ruledRows } from '../statistics/ruling.ts';
 import { SCALES } from '../trade/scales.ts';
 import { ALL_STYLES } from '../trade/styles.ts';
@@ -28,11 +28,13 @@ export interface Debated {
  * lot of several pieces weighs is told by the piece.
  */
 export function debated(columns: Columns, lots: boolean): Debated {
-  const debatable = (of: Columns) =>
-    columnsAt(
+  const debatable = (of: Columns) => {
+    const { approximate, pieces } = of;
+    return columnsAt(
       of,
-      placesWhere(of, (row) => of.approximate[row] === 0 && (lots || of.pieces[row] === 1)),
+      placesWhere(of, (row) => approximate[row] === 0 && (lots || pieces[row] === 1)),
     );
+  };
   const sifted: Sifted = sift(columns);
   const posted = debatable(columns);
   const ruled = ruledRows(eachOf(posted), posted.confirmed);
@@ -42,12 +44,6 @@ export function debated(columns: Columns, lots: boolean): Debated {
     nextAt: ruled?.nextAt ?? nextCheckpoint(0),
     waiting: sifted.waiting.count,
   };
-}
-
-/** Rows by the piece: of a lot, the weights of one of its pieces. */
-export function eachOf(columns: Columns): Rows {
-  const each = (weights: Float64Array) => weights.map((weight, row) => weight / (columns.pieces[row] || 1));
-  return { ...rowsOf(columns), base: each(columns.base), loss: each(columns.loss) };
 }
 
 /** A factor's values in the order of their scale, the low end first. */
@@ -80,12 +76,11 @@ export function levelsOf(columns: Columns, name: FactorName): Levels {
 const isIn = (grades: readonly string[], key: string): boolean => grades.includes(key);
 
 function frequent({ codes, values }: Factor): string[] {
-  const counts = new Map<string, number>();
-  for (const code of codes) {
-    const value = values[code];
-    if (value !== undefined) counts.set(value, (counts.get(value) ?? 0) + 1);
-  }
-  return [...counts]
+  const counts = new Float64Array(values.length);
+  for (const code of codes) if (code >= 0) counts[code] = (counts[code] ?? 0) + 1;
+  return values
+    .map((value, code) => [value, counts[code] ?? 0] as const)
+    .filter(([, count]) => count > 0)
     .sort(([one, many], [other, more]) => more - many || (one < other ? -1 : 1))
     .slice(0, MOST_LEVELS)
     .map(([value]) => value);
@@ -105,11 +100,14 @@ export interface Usual {
 }
 
 export function usualOf(columns: Columns, currency: string): Usual {
-  const code = columns.currency.values.indexOf(currency);
-  const prices = columns.pricePerKg.filter(
-    (price, row) => !Number.isNaN(price) && columns.currency.codes[row] === code,
-  );
-  const median = (values: Float64Array) =>
-    values.length === 0 ? null : quantile(Float64Array.from(values).sort(), 0.5);
-  return { grams: median(Float64Array.from(eachOf(columns).base)), pricePerKg: median(prices) };
+  const { count, currency: paidIn, pricePerKg } = columns;
+  const code = paidIn.values.indexOf(currency);
+  const prices: number[] = [];
+  for (let row = 0; row < count; row++) {
+    const price = pricePerKg[row] ?? Number.NaN;
+    if (paidIn.codes[row] === code && !Number.isNaN(price)) prices.push(price);
+  }
+  const middle = (values: ArrayLike<number>) =>
+    values.length === 0 ? null : median(new Float64Array(values));
+  return { grams: middle(eachOf(columns).base), pricePerKg: middle(prices) };
 }

@@ -1,6 +1,7 @@
 /** What gets to the plate of pieces that one cook buys: for knowing how much is enough. */
 import { sift } from '../club/sift.ts';
 import type { Columns } from '../club/store.ts';
+import { grams, type Nanograms } from '../measure/units.ts';
 import { type Expectation, expectation } from '../statistics/prediction.ts';
 import { cutOf } from '../trade/cuts.ts';
 import { plateOverBought } from '../trade/kept.ts';
@@ -21,6 +22,7 @@ export interface AskedDinner extends About {
   currency: string;
 }
 
+/** What is known of how much gets to the plate. Shares are fractions of what is bought. */
 export interface FoundDinner {
   /** On the logit scale of the share that does not get to the plate; null where the pieces are too few. */
   expected: Expectation | null;
@@ -45,6 +47,10 @@ const FEWEST = { pieces: 8, members: 3 };
 /** What usually comes off is the club's own from so many pieces on. */
 const FEWEST_TRIMMED = 3;
 
+/**
+ * From eight pieces of three people on the club's own, drawn towards who cooks; before that a table or a rule of
+ * thumb.
+ */
 export function findDinner({ plain, also }: Looked, asked: AskedDinner): FoundDinner {
   const { cut, member, currency } = asked;
   const plate = sift(plain);
@@ -65,7 +71,7 @@ export function findDinner({ plain, also }: Looked, asked: AskedDinner): FoundDi
     members: members.length,
     own: counts[code] ?? 0,
     waiting: plate.waiting.count,
-    usualGrams: usual.grams ?? (low + high) / 2 / 1e9,
+    usualGrams: usual.grams ?? grams(((low + high) / 2) as Nanograms),
     pricePerKg: usual.pricePerKg,
     weighed: usual.grams !== null,
   };
@@ -75,7 +81,7 @@ export function findDinner({ plain, also }: Looked, asked: AskedDinner): FoundDi
 function firstTold(columns: readonly (Columns | null)[], currency: string) {
   const told = columns.flatMap((one) => (one === null ? [] : [usualOf(one, currency)]));
   return {
-    grams: told.find(({ grams }) => grams !== null)?.grams ?? null,
+    grams: told.find((one) => one.grams !== null)?.grams ?? null,
     pricePerKg: told.find(({ pricePerKg }) => pricePerKg !== null)?.pricePerKg ?? null,
   };
 }

@@ -1,10 +1,11 @@
 /** Do higher grades lose more? And so of the fat left on, the bone, the shop and the wrap. */
+import { eachOf } from '../club/columns.ts';
 import type { FactorName } from '../club/narrow.ts';
 import type { Columns } from '../club/store.ts';
 import { factorQuestion, type PairFinding } from '../statistics/factor-question.ts';
 import { type Lean, lean } from '../statistics/lean.ts';
 import type { Reason } from '../statistics/verdict.ts';
-import { debated, eachOf, HELD, levelsOf, SETTLED, SO_FAR, type Usual, usualOf } from './debate.ts';
+import { debated, HELD, levelsOf, SETTLED, SO_FAR, type Usual, usualOf } from './debate.ts';
 import type { About, Looked } from './finding.ts';
 
 export const DEBATED_FACTORS = [

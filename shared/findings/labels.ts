@@ -3,6 +3,7 @@ import { pricePerKg } from '../measure/money.ts';
 import { grams } from '../measure/units.ts';
 import { chancesCheapest } from '../statistics/cheapest.ts';
 import { studentT } from '../statistics/distributions.ts';
+import type { Expectation } from '../statistics/prediction.ts';
 import { shareAt } from '../statistics/share-model.ts';
 import type { CutKey } from '../trade/keys.ts';
 import type { Label } from '../trade/label.ts';
@@ -20,6 +21,7 @@ export interface Offered {
   found: FoundOffered;
 }
 
+/** A label with what it comes to. Money in the label's currency. */
 export interface Compared {
   label: Shopped;
   grams: number;
@@ -43,6 +45,7 @@ export interface Compared {
   source: Source;
 }
 
+/** All labels, in the order in which they were told. */
 export interface Comparison {
   labels: readonly Compared[];
   /** The place of the one that comes out cheapest most often. */
@@ -53,6 +56,15 @@ export interface Comparison {
 
 /** 8 times in 10. */
 const LEVEL = 0.8;
+
+/**
+ * The share that is expected of one piece, and between which it lies 8 times in 10: fractions.
+ * @example likelyShare(expected) // { share: 0.2, low: 0.14, high: 0.28 }
+ */
+export function likelyShare({ centre, df, sharedVariance, pieceVariance }: Expectation) {
+  const reach = studentT((1 + LEVEL) / 2, df) * Math.sqrt(sharedVariance + pieceVariance);
+  return { share: shareAt(centre), low: shareAt(centre - reach), high: shareAt(centre + reach) };
+}
 
 /**
  * The cost of a weight on the plate is price / ((1 - trimShare) * kept), where what is kept of the rest is the same for
@@ -89,22 +101,20 @@ function reckon(label: Shopped, place: number, offered: readonly Offered[]) {
   const expected = group?.found.each[group.places.indexOf(place)];
   if (group === undefined || expected === undefined) throw new RangeError(`label ${place} is of no cut`);
   const { found } = group;
-  const reach =
-    studentT((1 + LEVEL) / 2, expected.df) * Math.sqrt(expected.sharedVariance + expected.pieceVariance);
-  const [share, low, high] = [0, -reach, reach].map((off) => shareAt(expected.centre + off));
+  const { share, low, high } = likelyShare(expected);
   const price = shelf(label);
-  const cost = (lost: number | undefined) => price / ((1 - (lost ?? 0)) * found.kept.share);
+  const cost = (lost: number) => price / ((1 - lost) * found.kept.share);
   const trimmed = found.stage === 'trim';
-  const plateYield = (1 - (share ?? 0)) * found.kept.share;
+  const plateYield = (1 - share) * found.kept.share;
   return {
     label,
     expected,
     found,
     grams: grams(label.weight),
     pricePerKg: price,
-    trimShare: trimmed ? (share ?? null) : null,
-    trimLow: trimmed ? (low ?? null) : null,
-    trimHigh: trimmed ? (high ?? null) : null,
+    trimShare: trimmed ? share : null,
+    trimLow: trimmed ? low : null,
+    trimHigh: trimmed ? high : null,
     plateYield,
     servedGrams: grams(label.weight) * plateYield,
     costPerServedKg: cost(share),
@@ -115,7 +125,7 @@ function reckon(label: Shopped, place: number, offered: readonly Offered[]) {
 }
 
 /** What is known best of it: by the member's own pieces, the club's, a table, or nothing but a rule of thumb. */
-const sourceOf = ({ source, kept }: FoundOffered): Source =>
+export const sourceOf = ({ source, kept }: FoundOffered): Source =>
   source === 'rule of thumb' ? kept.source : source;
 
 /** Labels of one cut share the buyer and the club's level; those of unlike cuts share nothing. */
@@ -141,7 +151,9 @@ function bestOf(compared: readonly { costPerServedKg: number }[], chances: reado
   }, 0);
 }
 
-/** The weakest of what labels are told by. */
+/** The surest first. */
 const SOURCES: readonly Source[] = ['member', 'club', 'book', 'rule of thumb'];
+
+/** The weakest of what several are told by: of `club` and `book` it is `book`. */
 export const weakest = (sources: readonly Source[]): Source =>
   SOURCES[Math.max(0, ...sources.map((source) => SOURCES.indexOf(source)))] ?? 'rule of thumb';

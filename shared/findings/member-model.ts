@@ -12,6 +12,7 @@ import type { Averaged } from '../yield/measure.ts';
 /** What a model of members still needs: any piece, a third person, more pieces a person, or pieces that differ. */
 export type Missing = 'pieces' | 'people' | 'more-pieces' | 'variation';
 
+/** The pieces of a cut by member, and the model of their shares where there is one. */
 export interface MemberModel {
   /** Pieces that are no estimates, in posting order. */
   rows: Columns;
@@ -34,13 +35,15 @@ const FEWEST_PEOPLE = 3;
 const FEWEST_MORE = 3;
 
 /**
- * Models the counted pieces of one cut, by their shares or, for `cost`, by what a kilo on the plate cost. In which order they were posted, and what their members are called, changes no
- * digit: sums in floating point depend on their order, so rows are taken by weight.
+ * Models the counted pieces of one cut, by their shares or, for `cost`, by what a kilo on the plate cost. In which order
+ * they were posted, and what their members are called, changes no digit: sums in floating point depend on their order, so
+ * rows are taken by weight.
  */
 export function memberModel(counted: Columns, measure: Averaged = 'trim'): MemberModel {
+  const { approximate } = counted;
   const rows = columnsAt(
     counted,
-    placesWhere(counted, (row) => counted.approximate[row] === 0),
+    placesWhere(counted, (row) => approximate[row] === 0),
   );
   const taken = rowsFor(rows, measure);
   const member = inOrder(rows.member, (id) => id);
@@ -65,14 +68,17 @@ export function memberModel(counted: Columns, measure: Averaged = 'trim'): Membe
 
 /** A factor of the values that rows have, coded in the order of what `by` makes of them. */
 function inOrder({ codes, values }: Factor, by: (value: string) => string): Factor {
-  const present = new Set(codes);
+  const isPresent = new Uint8Array(values.length);
+  for (const code of codes) if (code >= 0) isPresent[code] = 1;
   const sorted = values
-    .filter((_value, code) => present.has(code))
-    .map((value) => ({ value, key: by(value) }))
-    .sort((one, other) => (one.key < other.key ? -1 : 1))
-    .map(({ value }) => value);
-  const codeOf = new Map(sorted.map((value, code) => [value, code]));
-  return { codes: codes.map((code) => codeOf.get(values[code] ?? '') ?? -1), values: sorted };
+    .map((value, code) => ({ value, code, key: by(value) }))
+    .filter(({ code }) => isPresent[code] === 1)
+    .sort((one, other) => (one.key < other.key ? -1 : 1));
+  const place = new Int32Array(values.length);
+  sorted.forEach(({ code }, at) => {
+    place[code] = at;
+  });
+  return { codes: codes.map((code) => place[code] ?? -1), values: sorted.map(({ value }) => value) };
 }
 
 /** Of one length, so that ranks sort as text. */
@@ -81,13 +87,36 @@ const rankOf = (grade: string): string => {
   return String(rank < 0 ? GRADES.length : rank).padStart(3, '0');
 };
 
-function placesByWeight({ count, base, loss }: Rows, grades: Int32Array): number[] {
-  const places: number[] = [];
-  for (let row = 0; row < count; row++) places.push(row);
+/** Rows from the lightest to the heaviest; those of one weight by their loss, then by their grade. */
+function placesByWeight({ count, base, loss }: Rows, grades: Int32Array): Int32Array {
+  // Numbers by themselves sort many times as fast as rows by their numbers.
+  const sorted = new Float64Array(base).sort();
+  const places = new Int32Array(count);
+  const taken = new Int32Array(count);
+  for (let row = 0; row < count; row++) {
+    const first = firstOf(sorted, base[row] ?? 0);
+    places[first + (taken[first] ?? 0)] = row;
+    taken[first] = (taken[first] ?? 0) + 1;
+  }
   const apart = (of: ArrayLike<number>, one: number, other: number) => (of[one] ?? 0) - (of[other] ?? 0);
-  return places.sort(
-    (one, other) => apart(base, one, other) || apart(loss, one, other) || apart(grades, one, other),
-  );
+  for (let first = 0; first < count; first += taken[first] ?? 1) {
+    if (taken[first] === 1) continue;
+    places
+      .subarray(first, first + (taken[first] ?? 1))
+      .sort((one, other) => apart(loss, one, other) || apart(grades, one, other));
+  }
+  return places;
+}
+
+/** The first place of a value among sorted ones. */
+function firstOf(sorted: Float64Array, value: number): number {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((sorted[middle] ?? value) < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 function missingOf(counts: readonly number[]): Missing {

@@ -14,6 +14,7 @@ import {
   memberModel,
 } from './member-model.ts';
 
+/** About one cut and measure: one member beside another, or beside the rest. */
 export interface AskedMember extends About {
   member: string;
   /** Null: beside the rest of the club. */
@@ -40,6 +41,7 @@ export interface Difference {
   verdict: Verdict | 'early';
 }
 
+/** Where a member stands. Levels are fractions of a typical piece, as a member reads them. */
 export interface FoundMember {
   own: OwnLevel;
   /** Null beside the club. */
@@ -55,6 +57,7 @@ export interface FoundMember {
   usual: Usual;
 }
 
+/** Levels drawn towards the club, and what is between the two; without estimates and pieces that wait. */
 export function findMember({ plain }: Looked, asked: AskedMember): FoundMember {
   const { measure, member, other, margin } = asked;
   const { counted, waiting } = sift(plain);

@@ -1,5 +1,5 @@
 /** What is expected of pieces that are on offer: what comes off, what gets to the plate, and what others came to. */
-import { columnsAt, rowsOf } from '../club/columns.ts';
+import { columnsAt, eachOf, rowsOf } from '../club/columns.ts';
 import { narrowed } from '../club/narrow.ts';
 import { sift } from '../club/sift.ts';
 import type { Columns } from '../club/store.ts';
@@ -11,7 +11,7 @@ import { cutOf } from '../trade/cuts.ts';
 import { plateOverLeft } from '../trade/kept.ts';
 import type { Bone, CutKey, GradeKey, StyleKey } from '../trade/keys.ts';
 import { THUMB_SPREAD, thumbOf } from '../trade/thumbs.ts';
-import { eachOf, usualOf } from './debate.ts';
+import { usualOf } from './debate.ts';
 import type { About, Looked } from './finding.ts';
 import { memberModel } from './member-model.ts';
 
@@ -29,8 +29,10 @@ export interface AskedOffered extends About {
   currency: string;
 }
 
+/** Whose pieces or figures something is told by, the surest first. */
 export type Source = 'member' | 'club' | 'book' | 'rule of thumb';
 
+/** What is expected of pieces on offer. Shares are fractions, weights grams, money in the asked currency. */
 export interface FoundOffered {
   /** What comes off raw is told; or, where a club weighs only the plate, what does not get there. */
   stage: 'trim' | 'plate';
@@ -61,6 +63,7 @@ export interface FoundOffered {
 const FEWEST_KEPT = 3;
 const LAST = 10;
 
+/** By the club's own pieces where they are enough for a model, drawn towards who asks; else by a rule of thumb. */
 export function findOffered({ plain, also }: Looked, asked: AskedOffered): FoundOffered {
   const trim = sift(plain);
   const plate = sift(also ?? columnsAt(plain, []));

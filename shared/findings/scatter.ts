@@ -1,5 +1,5 @@
 /** The pieces of a question about size as points, and each member's own line through theirs. */
-import type { Rows } from '../statistics/rows.ts';
+import { numbered, type Rows } from '../statistics/rows.ts';
 
 /** A weight, and the share that was lost of it. */
 export interface Point {
@@ -39,15 +39,25 @@ interface OwnSums {
   products: number;
 }
 
+const NONE_YET: OwnSums = {
+  count: 0,
+  grams: 0,
+  share: 0,
+  least: Number.POSITIVE_INFINITY,
+  most: 0,
+  squares: 0,
+  products: 0,
+};
+
 /** @param rows in grams, one entry a piece */
 export function scatterOf(rows: Rows): Scatter {
   const { count } = rows;
-  const sums = memberSums(rows);
+  const members = memberSums(rows);
   const step = Math.max(1, count / MOST_PIECES);
   const pieces = Array.from({ length: Math.min(count, MOST_PIECES) }, (_, index) =>
     pieceAt(rows, Math.floor(index * step)),
   );
-  return { pieces, count, members: sums.size, lines: linesOf([...sums.values()]), middle: middleOf(rows) };
+  return { pieces, count, members: members.length, lines: linesOf(members), middle: middleOf(rows) };
 }
 
 const pieceAt = ({ base, loss, member }: Rows, row: number) => {
@@ -56,28 +66,23 @@ const pieceAt = ({ base, loss, member }: Rows, row: number) => {
 };
 
 /** Sums around the running means, so that large weights keep their digits (Welford 1962). */
-function memberSums(rows: Rows): Map<number, OwnSums> {
-  const sums = new Map<number, OwnSums>();
-  for (let row = 0; row < rows.count; row++) {
-    const { grams, share, member } = pieceAt(rows, row);
-    const own = sums.get(member) ?? {
-      count: 0,
-      grams: 0,
-      share: 0,
-      least: grams,
-      most: grams,
-      squares: 0,
-      products: 0,
-    };
+function memberSums(rows: Rows): OwnSums[] {
+  const { count, base, loss } = rows;
+  const { of, codes } = numbered(rows);
+  const sums = codes.map((): OwnSums => ({ ...NONE_YET }));
+  for (let row = 0; row < count; row++) {
+    const own = sums[of[row] ?? 0];
+    if (own === undefined) continue;
+    const grams = base[row] ?? 0;
+    const share = (loss[row] ?? 0) / grams;
     own.count += 1;
     const apart = grams - own.grams;
     own.grams += apart / own.count;
     own.squares += apart * (grams - own.grams);
     own.products += apart * (share - own.share) * ((own.count - 1) / own.count);
     own.share += (share - own.share) / own.count;
-    own.least = Math.min(own.least, grams);
-    own.most = Math.max(own.most, grams);
-    sums.set(member, own);
+    if (grams < own.least) own.least = grams;
+    if (grams > own.most) own.most = grams;
   }
   return sums;
 }
@@ -96,13 +101,13 @@ function linesOf(members: readonly OwnSums[]): OwnLine[] {
     });
 }
 
-function middleOf(rows: Rows): Point | null {
-  if (rows.count === 0) return null;
+function middleOf({ count, base, loss }: Rows): Point | null {
+  if (count === 0) return null;
   const middle = { grams: 0, share: 0 };
-  for (let row = 0; row < rows.count; row++) {
-    const { grams, share } = pieceAt(rows, row);
+  for (let row = 0; row < count; row++) {
+    const grams = base[row] ?? 0;
     middle.grams += (grams - middle.grams) / (row + 1);
-    middle.share += (share - middle.share) / (row + 1);
+    middle.share += ((loss[row] ?? 0) / grams - middle.share) / (row + 1);
   }
   return middle;
 }

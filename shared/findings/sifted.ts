@@ -24,6 +24,7 @@ export const besides = <Asked extends Averaged>(
 ): { measure: Asked; also?: Measure; currency?: Currency } =>
   measure === 'cost' ? { measure, also: 'trim', currency } : { measure };
 
+/** The rows of a measure by what becomes of them. */
 export interface SiftedAll {
   all: Sifted;
   /** The pieces that took up brine, where the measure sets them apart. */

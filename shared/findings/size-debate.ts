@@ -1,19 +1,10 @@
 /** Do bigger pieces lose less? What a club's pieces say so far, what is settled, and what a small club may bet. */
+import { eachOf } from '../club/columns.ts';
 import type { Columns } from '../club/store.ts';
 import { type Lean, lean, nextBest, type Split, split } from '../statistics/lean.ts';
 import { type LumpedLook, looksOtherwise, lumpedLook } from '../statistics/size-explained.ts';
 import { type SizeFinding, sizeQuestion } from '../statistics/size-question.ts';
-import {
-  type Debated,
-  debated,
-  eachOf,
-  HELD,
-  levelsOf,
-  SETTLED,
-  SO_FAR,
-  type Usual,
-  usualOf,
-} from './debate.ts';
+import { type Debated, debated, HELD, levelsOf, SETTLED, SO_FAR, type Usual, usualOf } from './debate.ts';
 import type { About, Looked } from './finding.ts';
 import { type Scatter, scatterOf } from './scatter.ts';
 

@@ -1,6 +1,6 @@
 /** Where one piece stands among the club's pieces of its cut. */
 import { type GroupFigures, wholeGroup } from '../club/group.ts';
-import { type Place, placeOf } from '../club/place.ts';
+import { type PlaceAmong, placeOf } from '../club/place.ts';
 import { sharesOf } from '../club/shares.ts';
 import { sift } from '../club/sift.ts';
 import type { Columns } from '../club/store.ts';
@@ -8,6 +8,7 @@ import { MOST_MARKS, thin } from '../statistics/thin.ts';
 import type { Measure } from '../yield/measure.ts';
 import type { About, Looked } from './finding.ts';
 
+/** About one piece, among those of its cut. */
 export interface AskedStanding extends About {
   /** The number of the piece. */
   seq: number;
@@ -25,17 +26,19 @@ export interface StandingShares {
   range: readonly [number, number] | null;
 }
 
+/** The place of a piece, and what is drawn around it. */
 export interface FoundStanding {
   club: GroupFigures;
   /** Whether it is unusual here, and nobody stands by it yet. */
   waiting: boolean;
   /** Null where it is not counted in the measure. */
-  place: Place | null;
+  place: PlaceAmong | null;
   /** Among those of its grade; null where its grade was not told. */
-  inGrade: Place | null;
+  inGrade: PlaceAmong | null;
   shares: StandingShares;
 }
 
+/** Places by what is lost, among all counted pieces of the cut and among those of the same grade. */
 export function findStanding({ plain, injected }: Looked, asked: AskedStanding): FoundStanding {
   const { measure, cut, seq } = asked;
   const sifted = sift(asked.injected && injected !== null ? injected : plain);

@@ -16,6 +16,7 @@ export interface Unusual {
   usualGrams: number;
 }
 
+/** The same, of the piece with this number. */
 export interface FoundUnusual extends Unusual {
   seq: number;
 }

@@ -1,7 +1,7 @@
 /** An average of pieces that come in members, with the range that the members' differences leave open. */
 import { studentT } from './distributions.ts';
-import { at } from './matrix.ts';
-import type { Rows } from './rows.ts';
+import { addTo, at } from './matrix.ts';
+import { numbered, type Rows } from './rows.ts';
 
 export interface ClusterEstimate {
   /** Null without any weight. */
@@ -74,35 +74,22 @@ export interface AverageIntervals {
  * @example 10 lb with 2 lb off and 10 lb with 3 lb off, of two members: all three 0.25, df 1
  */
 export function averageIntervals({ count, base, loss, member }: Rows, level = 0.95): AverageIntervals {
-  const byMember = new Map<number, { pieces: number; shares: number; base: number; loss: number }>();
+  const { of, codes } = numbered({ count, member });
+  const sums = () => new Float64Array(codes.length);
+  const [pieces, shares, bases, losses] = [sums(), sums(), sums(), sums()];
   for (let row = 0; row < count; row++) {
-    const code = at(member, row);
-    let own = byMember.get(code);
-    if (own === undefined) {
-      own = { pieces: 0, shares: 0, base: 0, loss: 0 };
-      byMember.set(code, own);
-    }
-    own.pieces += 1;
-    own.shares += at(loss, row) / at(base, row);
-    own.base += at(base, row);
-    own.loss += at(loss, row);
+    const own = of[row] ?? 0;
+    const [weight, lost] = [base[row] ?? 0, loss[row] ?? 0];
+    addTo(pieces, own, 1);
+    addTo(shares, own, lost / weight);
+    addTo(bases, own, weight);
+    addTo(losses, own, lost);
   }
-  const members = [...byMember.values()];
-  const of = (weight: (own: (typeof members)[number]) => number, sum: typeof weight) =>
-    clusterInterval(members.map(weight), members.map(sum), level);
+  const means = shares.map((share, own) => share / at(pieces, own));
   return {
-    meanShare: of(
-      ({ pieces }) => pieces,
-      ({ shares }) => shares,
-    ),
-    pooledShare: of(
-      (own) => own.base,
-      (own) => own.loss,
-    ),
-    memberMean: of(
-      () => 1,
-      ({ shares, pieces }) => shares / pieces,
-    ),
+    meanShare: clusterInterval(pieces, shares, level),
+    pooledShare: clusterInterval(bases, losses, level),
+    memberMean: clusterInterval(new Float64Array(codes.length).fill(1), means, level),
   };
 }
 

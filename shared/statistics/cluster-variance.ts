@@ -2,21 +2,17 @@
  * The bias-reduced cluster-robust variance CR2 and its Satterthwaite degrees of freedom, members being the clusters (Bell &
  * McCaffrey 2002; with absorbed effects and where the adjustment is singular: Pustejovsky & Tipton 2018).
  */
-import { addTo, at, dot, rowOf, timesVector } from './matrix.ts';
-import { symmetricEigen } from './symmetric-eigen.ts';
-import type { WithinFit } from './within-member.ts';
+import { at, dot, rowProducts } from './matrix.ts';
+import type { OwnPart } from './own-part.ts';
 
-/** What is left of a direction without a member, below which nothing is. */
-const NOTHING_LEFT = 1e-8;
 /** A part of the whole below which it is none. */
 const NO_PART = 1e-9;
-/** A part that is nothing but rounding. */
-const NOTHING = 1e-16;
-
 /** The sums of one contrast over members, as far as they have been added. */
 export interface Work {
   /** The contrast in the fit's directions. */
   along: Float64Array;
+  /** Through the part of the member added last. */
+  carried: Float64Array;
   unitVariance: number;
   squaredScores: number;
   /** Of the members' shares in the variance: their sum, their squares, and what two members share. */
@@ -38,6 +34,7 @@ export interface Work {
  */
 export const startWork = (along: Float64Array): Work => ({
   along,
+  carried: new Float64Array(along.length),
   unitVariance: dot(along, along),
   squaredScores: 0,
   trace: 0,
@@ -50,78 +47,66 @@ export const startWork = (along: Float64Array): Work => ({
   restsOnOne: false,
 });
 
-/** A direction in which a member's own pieces vary. */
-export interface OwnDirection {
-  vector: Float64Array;
-  /** How much of the direction is the member's, and how much is left of it without them. */
-  own: number;
-  left: number;
-  /** What the fit leaves of the member's response along it. */
-  residual: number;
+/** A member's part, with the columns that contrasts are about taken through it, row by row. */
+export interface Carried extends Pick<OwnPart, 'residual' | 'alone'> {
+  /** W a of each column a, W being (I - Q) to the power -1/2. */
+  adjusted: Float64Array;
+  /** Q W a */
+  carried: Float64Array;
 }
 
 /**
- * The eigenvectors of Q = L'GL: L the fit's basis, G the products of the member's columns. None of a member whose pieces
- * do not vary.
+ * Takes columns through a member's part.
+ * @param columns in the fit's directions, row by row; `size` is how many directions there are
  * @example
- * // of one column alone: one direction, own = the member's part of its sum of squares
+ * // of one direction of which a quarter is the member's, 1: adjusted 1 / sqrt(0.75), carried 0.25 / sqrt(0.75)
  */
-export function ownDirections({ sums, basis, along }: WithinFit, member: number): OwnDirection[] {
-  const { columns } = sums;
-  const products = rowOf(sums.products, member, columns * columns);
-  if (products.every((value) => value === 0)) return [];
-  const size = basis.length;
-  const ownPart = new Float64Array(size * size);
-  basis.forEach((direction, row) => {
-    const through = timesVector(products, direction);
-    for (let column = 0; column <= row; column++) {
-      const part = dot(through, basis[column] ?? []);
-      ownPart[row * size + column] = part;
-      ownPart[column * size + row] = part;
-    }
-  });
-  const withResponse = rowOf(sums.withResponse, member, columns);
-  const response = basis.map((direction) => dot(direction, withResponse));
-  const { values, vectors } = symmetricEigen(ownPart, size);
-  return Array.from(values, (own, place) => {
-    const vector = rowOf(vectors, place, size);
-    return { vector, own, left: 1 - own, residual: dot(vector, response) - own * dot(vector, along) };
-  }).filter(({ own }) => own > NOTHING);
+export function carry(
+  { own, residual, adjust, alone }: OwnPart,
+  columns: Float64Array,
+  size: number,
+): Carried {
+  const adjusted = adjust(columns);
+  return { residual, alone, adjusted, carried: rowProducts(adjusted, own, size) };
 }
 
 /**
- * Adds a member to one contrast: the score for the variance, and what it is worth in degrees of freedom. `adjusted` is the
- * contrast times (I - Q) to the power -1/2, along a direction, if the others have that direction too.
+ * Adds a member to one contrast: the score for the variance, and what it is worth in degrees of freedom.
+ * @param member with the columns that were carried through their part
+ * @param of the row of the contrast's column among them; `over` that of the column that is taken off it
  * @example
  * // of two members with the same weights and one column, unitVariance 1: trace 0.5 after the first, 1 after both
  */
-export function addMember(work: Work, directions: readonly OwnDirection[]): void {
-  const { along, unitVariance, outer } = work;
+export function addMember(work: Work, member: Carried, of: number, over: number): void {
+  const { along, unitVariance, outer, carried } = work;
   const size = along.length;
-  const carried = new Float64Array(size);
-  let [score, trace, lengthSquared, share] = [0, 0, 0, 0];
-  for (const { vector, own, left, residual } of directions) {
-    const length = dot(vector, along);
-    share += (own * length * length) / unitVariance;
-    if (left < NOTHING_LEFT) {
-      if (length * length > NO_PART * unitVariance) work.restsOnOne = true;
-      continue;
-    }
-    const adjusted = length / Math.sqrt(left);
-    const part = own * adjusted;
-    score += adjusted * residual;
-    trace += part * (adjusted - part);
-    lengthSquared += part * part;
-    for (let place = 0; place < size; place++) addTo(carried, place, part * at(vector, place));
+  let [score, whole, lengthSquared] = [0, 0, 0];
+  for (let place = 0; place < size; place++) {
+    const [one, other] = [of * size + place, over * size + place];
+    const adjusted = (member.adjusted[one] ?? 0) - (member.adjusted[other] ?? 0);
+    const own = (member.carried[one] ?? 0) - (member.carried[other] ?? 0);
+    carried[place] = own;
+    score += adjusted * (member.residual[place] ?? 0);
+    whole += adjusted * own;
+    lengthSquared += own * own;
+  }
+  // a'Qa, but for directions that nobody else has.
+  const trace = whole - lengthSquared;
+  let share = trace / unitVariance;
+  for (const { vector, own } of member.alone) {
+    const part = dot(vector, along) ** 2 / unitVariance;
+    share += own * part;
+    if (part > NO_PART) work.restsOnOne = true;
   }
   work.squaredScores += score * score;
   work.trace += trace;
   work.squaredTraces += trace * trace;
   work.squaredLengths += lengthSquared * lengthSquared;
   for (let row = 0; row < size; row++) {
-    const own = at(carried, row);
-    for (let column = 0; column <= row; column++)
-      addTo(outer, row * size + column, own * at(carried, column));
+    const [start, own] = [row * size, carried[row] ?? 0];
+    for (let column = 0; column <= row; column++) {
+      outer[start + column] = (outer[start + column] ?? 0) + own * (carried[column] ?? 0);
+    }
   }
   if (share > NO_PART) work.members += 1;
   work.topMemberShare = Math.max(work.topMemberShare, share);

@@ -1,6 +1,6 @@
 /** What a small club gets while nothing is settled: a count of heads, a bet, and the piece that would teach most. */
-import { at } from './matrix.ts';
-import type { Rows } from './rows.ts';
+import { addTo, at } from './matrix.ts';
+import { numbered, type Rows } from './rows.ts';
 import type { UsualRange } from './size-question.ts';
 import type { Verdict } from './verdict.ts';
 import type { WithinContrast } from './within-contrast.ts';
@@ -122,19 +122,19 @@ export interface NextBest {
  */
 export function nextBest({ count, base, member }: Rows, { small, big }: UsualRange): NextBest | null {
   if (!(big > small)) return null;
-  const own = new Map<number, { pieces: number; mean: number }>();
+  const { of, codes } = numbered({ count, member });
+  const [pieces, means] = [new Float64Array(codes.length), new Float64Array(codes.length)];
   for (let row = 0; row < count; row++) {
-    const { pieces, mean } = own.get(at(member, row)) ?? { pieces: 0, mean: 0 };
-    own.set(at(member, row), {
-      pieces: pieces + 1,
-      mean: mean + (at(base, row) - mean) / (pieces + 1),
-    });
+    const own = of[row] ?? 0;
+    addTo(pieces, own, 1);
+    addTo(means, own, ((base[row] ?? 0) - (means[own] ?? 0)) / (pieces[own] ?? 1));
   }
   let best: NextBest | null = null;
   let most = 0;
-  for (const [code, { pieces, mean }] of own) {
+  for (const [own, code] of codes.entries()) {
+    const posted = at(pieces, own);
     for (const [side, weight] of [['big', big] as const, ['small', small] as const]) {
-      const gain = (pieces / (pieces + 1)) * (weight - mean) ** 2;
+      const gain = (posted / (posted + 1)) * (weight - at(means, own)) ** 2;
       if (!(gain > most * (1 + 1e-12))) continue;
       most = gain;
       best = { member: code, side, weight };

@@ -1,6 +1,9 @@
 /** Small dense matrices and vectors as flat arrays of numbers, row by row. */
 
-/** The entry at `place`; places are the caller's to keep inside. */
+/**
+ * The entry at `place`; places are the caller's to keep inside. Loops over many rows read their arrays themselves
+ * (`values[place] ?? 0`): here arrays of all kinds come by, for which no engine makes it quick.
+ */
 export const at = (from: ArrayLike<number>, place: number): number => from[place] ?? 0;
 
 /** Adds `value` to the entry at `place`. */
@@ -14,7 +17,7 @@ export function addTo(to: Float64Array, place: number, value: number): void {
  */
 export function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
   let total = 0;
-  for (let place = 0; place < a.length; place++) total += at(a, place) * at(b, place);
+  for (let place = 0; place < a.length; place++) total += (a[place] ?? 0) * (b[place] ?? 0);
   return total;
 }
 
@@ -32,9 +35,33 @@ export function timesVector(matrix: Float64Array, vector: ArrayLike<number>): Fl
   for (let row = 0; row < product.length; row++) {
     let total = 0;
     for (let column = 0; column < columns; column++) {
-      total += at(matrix, row * columns + column) * at(vector, column);
+      total += (matrix[row * columns + column] ?? 0) * (vector[column] ?? 0);
     }
     product[row] = total;
   }
   return product;
+}
+
+/**
+ * The products of the rows of one matrix with the rows of another, both of `columns` columns: A B'.
+ * @param into where they are written
+ * @example rowProducts(Float64Array.of(1, 2, 3, 4), Float64Array.of(1, 1), 2) // [3, 7]
+ */
+export function rowProducts(
+  a: Float64Array,
+  b: Float64Array,
+  columns: number,
+  into: Float64Array = new Float64Array(columns === 0 ? 0 : (a.length * b.length) / columns ** 2),
+): Float64Array {
+  let place = 0;
+  for (let one = 0; one < a.length; one += columns) {
+    for (let other = 0; other < b.length; other += columns) {
+      let total = 0;
+      for (let column = 0; column < columns; column++) {
+        total += (a[one + column] ?? 0) * (b[other + column] ?? 0);
+      }
+      into[place++] = total;
+    }
+  }
+  return into;
 }

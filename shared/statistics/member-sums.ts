@@ -1,6 +1,6 @@
 /** What a regression within members needs of the pieces: one pass, and sums for each member. */
 import { addTo, at, rowOf } from './matrix.ts';
-import type { Codes } from './rows.ts';
+import { type Codes, numbered } from './rows.ts';
 
 /** What is explained, and by what. Every factor gives one 0/1 column for each level present, and one for not told. */
 export interface Regression {
@@ -43,34 +43,33 @@ export interface MemberSums {
  */
 export function memberSums(regression: Regression): MemberSums {
   const { count, response, measured, factors } = regression;
-  const { of, members } = membersOf(regression);
-  const { columns, columnOf } = columnsOf(count, factors);
+  const { of, codes } = numbered(regression);
+  const members = codes.length;
+  const { columns, columnOf, columnsBy } = columnsOf(count, factors);
   const { pieces, means, responseMeans } = meansOf(regression, of, members);
   const products = new Float64Array(members * columns * columns);
   const withResponse = new Float64Array(members * columns);
   const levels = new Float64Array(members * columns);
   const rawSquares = new Float64Array(columns);
-  const own = new Int32Array(factors.length);
   let [responseSquares, rawResponseSquares] = [0, 0];
   for (let row = 0; row < count; row++) {
-    const member = at(of, row);
+    const member = of[row] ?? 0;
     const [block, line] = [member * columns * columns, member * columns];
-    const x = at(measured, row) - at(means, member);
-    const y = at(response, row) - at(responseMeans, member);
+    const x = (measured[row] ?? 0) - (means[member] ?? 0);
+    const y = (response[row] ?? 0) - (responseMeans[member] ?? 0);
     responseSquares += y * y;
-    rawResponseSquares += at(response, row) ** 2;
-    addTo(rawSquares, 0, at(measured, row) ** 2);
+    rawResponseSquares += (response[row] ?? 0) ** 2;
+    addTo(rawSquares, 0, (measured[row] ?? 0) ** 2);
     addTo(products, block, x * x);
     addTo(withResponse, line, x * y);
-    for (let factor = 0; factor < own.length; factor++) {
-      const column = columnOf(factor, at(factors[factor]?.codes ?? [], row));
-      own[factor] = column;
+    for (let factor = 0; factor < columnsBy.length; factor++) {
+      const column = columnsBy[factor]?.[row] ?? 0;
       addTo(rawSquares, column, 1);
       addTo(levels, line + column, 1);
       addTo(withResponse, line + column, y);
       addTo(products, block + column * columns, x);
       for (let other = 0; other <= factor; other++) {
-        addTo(products, block + column * columns + at(own, other), 1);
+        addTo(products, block + column * columns + (columnsBy[other]?.[row] ?? 0), 1);
       }
     }
   }
@@ -89,7 +88,7 @@ function centreCounts(products: Float64Array, levels: Float64Array, pieces: numb
     for (let other = 0; other <= column; other++) {
       const place = column * columns + other;
       // Whole numbers are multiplied first: exactly 0 where either level is all of the member's pieces.
-      const value = at(products, place) - (at(levels, column) * at(levels, other)) / pieces;
+      const value = (products[place] ?? 0) - ((levels[column] ?? 0) * (levels[other] ?? 0)) / pieces;
       products[place] = value;
       products[other * columns + column] = value;
     }
@@ -102,10 +101,10 @@ function meansOf({ count, measured, response }: Regression, of: Int32Array, memb
   const means = new Float64Array(members);
   const responseMeans = new Float64Array(members);
   for (let row = 0; row < count; row++) {
-    const member = at(of, row);
+    const member = of[row] ?? 0;
     addTo(pieces, member, 1);
-    addTo(means, member, at(measured, row));
-    addTo(responseMeans, member, at(response, row));
+    addTo(means, member, measured[row] ?? 0);
+    addTo(responseMeans, member, response[row] ?? 0);
   }
   for (let member = 0; member < members; member++) {
     means[member] = at(means, member) / at(pieces, member);
@@ -114,23 +113,7 @@ function meansOf({ count, measured, response }: Regression, of: Int32Array, memb
   return { pieces, means, responseMeans };
 }
 
-/** Members numbered by their first piece, whatever their codes are. */
-function membersOf({ count, member }: Regression): { of: Int32Array; members: number } {
-  const numbers = new Map<number, number>();
-  const of = new Int32Array(count);
-  for (let row = 0; row < count; row++) {
-    const code = at(member, row);
-    let number = numbers.get(code);
-    if (number === undefined) {
-      number = numbers.size;
-      numbers.set(code, number);
-    }
-    of[row] = number;
-  }
-  return { of, members: numbers.size };
-}
-
-/** The measured column, then for each factor its levels present, not told first. */
+/** The measured column, then for each factor its levels present, not told first; and by factor the column of each row. */
 function columnsOf(count: number, factors: readonly Codes[]) {
   const starts: number[] = [];
   let size = 0;
@@ -139,14 +122,22 @@ function columnsOf(count: number, factors: readonly Codes[]) {
     size += levels + 1;
   }
   const places = new Int32Array(size).fill(-1);
-  factors.forEach(({ codes }, factor) => {
-    for (let row = 0; row < count; row++) places[(starts[factor] ?? 0) + at(codes, row) + 1] = 0;
+  const slots = factors.map(({ codes }, factor) => {
+    const start = (starts[factor] ?? 0) + 1;
+    const own = new Int32Array(count);
+    for (let row = 0; row < count; row++) {
+      const slot = start + (codes[row] ?? 0);
+      own[row] = slot;
+      places[slot] = 0;
+    }
+    return own;
   });
   let columns = 1;
   for (let slot = 0; slot < size; slot++) if (places[slot] === 0) places[slot] = columns++;
+  for (const own of slots) for (let row = 0; row < count; row++) own[row] = places[own[row] ?? 0] ?? 0;
   const columnOf = (factor: number, level: number): number =>
     level >= -1 && level < (factors[factor]?.levels ?? -1)
       ? at(places, (starts[factor] ?? 0) + level + 1)
       : -1;
-  return { columns, columnOf };
+  return { columns, columnOf, columnsBy: slots };
 }

@@ -1,5 +1,6 @@
 /** What a random-intercept model needs of its observations: sums by member, and products within members. */
 import { at } from './matrix.ts';
+import { numbered } from './rows.ts';
 
 /** A response, and the columns that explain it. An intercept comes by itself. */
 export interface Observations {
@@ -48,7 +49,7 @@ export interface MixedSums {
  */
 export function mixedSums({ count, response, columns, member }: Observations): MixedSums {
   const width = columns.length + 1;
-  const { of, codes } = numbered(member, count);
+  const { of, codes } = numbered({ count, member });
   const y = centred(response, count);
   const x = columns.map((column) => centred(column, count));
   const totalSquares = product(y.values, y.values);
@@ -86,19 +87,6 @@ export function mixedSums({ count, response, columns, member }: Observations): M
     totalSquares,
     columnSquares,
   };
-}
-
-/** Members numbered by their first row. */
-function numbered(member: ArrayLike<number>, count: number): { of: Int32Array; codes: number[] } {
-  const numbers = new Map<number, number>();
-  const of = new Int32Array(count);
-  for (let row = 0; row < count; row++) {
-    const code = at(member, row);
-    const number = numbers.get(code) ?? numbers.size;
-    if (number === numbers.size) numbers.set(code, number);
-    of[row] = number;
-  }
-  return { of, codes: [...numbers.keys()] };
 }
 
 /** A copy less its mean, of which the division's remainder is taken off too. */

@@ -33,9 +33,8 @@ export function likelihoodAt(sums: MixedSums, ratio: number): Likelihood | null 
     // A member's mean counts the less, the more members differ: 1 / (n (1 + n ratio)) of the total's square.
     const weight = shrink(pieces, ratio) / pieces;
     addOuter(normal, columns, weight);
-    columns.forEach((column, place) => {
-      addTo(right, place, weight * column * response);
-    });
+    for (let place = 0; place < width; place++)
+      addTo(right, place, weight * (columns[place] ?? 0) * response);
     squares += weight * response ** 2;
     logs += Math.log1p(pieces * ratio);
   }

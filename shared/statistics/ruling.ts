@@ -2,7 +2,14 @@
 import { at } from './matrix.ts';
 import { median as medianOf, select } from './median.ts';
 import type { Rows } from './rows.ts';
-import { logitShare, squaredDistance, type Usual, type UsualPiece, usualPiece } from './screening.ts';
+import {
+  deviationsFrom,
+  logitShare,
+  squaredDistance,
+  type Usual,
+  type UsualPiece,
+  usualPiece,
+} from './screening.ts';
 
 /** Rulings fall due at so many counted pieces, and at every doubling. */
 const FIRST_CHECKPOINT = 25;
@@ -55,8 +62,9 @@ interface Posted {
 function postedPieces({ count, base, loss }: Rows, confirmed: ArrayLike<number | boolean>): Posted {
   const places: number[] = [];
   for (let row = 0; row < count; row++) {
-    const share = at(loss, row) / at(base, row);
-    if (at(base, row) > 0 && share > 0 && share < 1) places.push(row);
+    const weight = base[row] ?? 0;
+    const share = (loss[row] ?? 0) / weight;
+    if (weight > 0 && share > 0 && share < 1) places.push(row);
   }
   const posted = {
     places,
@@ -66,8 +74,9 @@ function postedPieces({ count, base, loss }: Rows, confirmed: ArrayLike<number |
   };
   places.forEach((row, place) => {
     posted.confirmed[place] = confirmed[row] ? 1 : 0;
-    posted.logitShares[place] = logitShare(at(base, row), at(loss, row));
-    posted.lnBases[place] = Math.log(at(base, row));
+    const weight = base[row] ?? 0;
+    posted.logitShares[place] = logitShare(weight, loss[row] ?? 0);
+    posted.lnBases[place] = Math.log(weight);
   });
   return posted;
 }
@@ -102,7 +111,7 @@ function screenBeginning({ logitShares, lnBases, confirmed }: Posted, length: nu
   const usual = usualPiece(logitShares.subarray(0, length), lnBases.subarray(0, length));
   const screened: Screened = { usual, clean: [], flagged: [] };
   for (let place = 0; place < length; place++) {
-    const squared = squaredDistance(usual, at(logitShares, place), at(lnBases, place));
+    const squared = squaredDistance(usual, logitShares[place] ?? 0, lnBases[place] ?? 0);
     const unusual = squared > usual.threshold && !confirmed[place];
     (unusual ? screened.flagged : screened.clean).push(place);
   }
@@ -131,7 +140,7 @@ interface Reach {
 /** A median and a median deviation are order statistics: with `more` values they move by half as many ranks at most. */
 function reachOf(values: Float64Array, { median, scale }: Usual, more: number): Reach {
   const middle = betweenRanks(values, more);
-  const deviations = values.map((value) => Math.abs(value - median));
+  const deviations = deviationsFrom(median, values);
   const spread = medianOf(deviations);
   const shift = Math.max(middle.high - median, median - middle.low);
   const deviation = betweenRanks(deviations, more);

@@ -1,7 +1,6 @@
 /** Which pieces are counted: a joint distance of share and weight from what is usual in the club. */
-import { at } from './matrix.ts';
 import { median } from './median.ts';
-import type { Rows } from './rows.ts';
+import { byRow, type Rows } from './rows.ts';
 
 /**
  * `invalid`: a weight that is none, or a loss below 0 or not below its base. `no_trim`: nothing came off, so there is no
@@ -52,25 +51,27 @@ const LEAST_BASE_SCALE = 0.02;
  * @example 15 lb pieces that lose about a quarter, and one of 6.8 lb in kilos that lost 3.75: that one is flagged
  */
 export function screen(rows: Rows, confirmed: ArrayLike<number | boolean> = []): Screening {
+  const { count, base, loss } = rows;
   const status: Status[] = [];
   const places: number[] = [];
-  for (let row = 0; row < rows.count; row++) {
-    const own = domain(at(rows.base, row), at(rows.loss, row));
+  for (let row = 0; row < count; row++) {
+    const own = domain(base[row] ?? 0, loss[row] ?? 0);
     status.push(own);
     if (own === 'ok') places.push(row);
   }
-  const distances = new Float64Array(rows.count);
+  const distances = new Float64Array(count);
   if (places.length < FEWEST_TO_SCREEN) return { status, distances, valid: places.length, usual: null };
 
   const shares = new Float64Array(places.length);
   const weights = new Float64Array(places.length);
   places.forEach((row, index) => {
-    shares[index] = logitShare(at(rows.base, row), at(rows.loss, row));
-    weights[index] = Math.log(at(rows.base, row));
+    const weight = base[row] ?? 0;
+    shares[index] = logitShare(weight, loss[row] ?? 0);
+    weights[index] = Math.log(weight);
   });
   const usual = usualPiece(shares, weights);
   places.forEach((row, index) => {
-    const squared = squaredDistance(usual, at(shares, index), at(weights, index));
+    const squared = squaredDistance(usual, shares[index] ?? 0, weights[index] ?? 0);
     distances[row] = squared;
     if (squared > usual.threshold && !confirmed[row]) status[row] = 'flagged';
   });
@@ -134,12 +135,19 @@ const off = (value: number, { median, scale }: Usual): number => ((value - media
 /** Where half of the values are equal the median deviation is 0, and the mean deviation steps in. */
 function usualOf(values: Float64Array, least: number): Usual {
   const middle = median(values.slice());
-  const deviations = values.map((value) => Math.abs(value - middle));
+  const deviations = deviationsFrom(middle, values);
   const byMedian = PER_MEDIAN_DEVIATION * median(deviations);
   // Summed in rising order, so that the order of the rows does not matter.
   const scale = byMedian > 0 ? byMedian : (PER_MEAN_DEVIATION * sum(deviations.sort())) / deviations.length;
   return { median: middle, scale: Math.max(scale, least) };
 }
+
+/**
+ * How far each value is from a middle.
+ * @example deviationsFrom(3, Float64Array.of(1, 4)) // [2, 1]
+ */
+export const deviationsFrom = (middle: number, values: Float64Array): Float64Array =>
+  byRow(values.length, (row) => Math.abs((values[row] ?? 0) - middle));
 
 function sum(values: Float64Array): number {
   let total = 0;

@@ -3,7 +3,7 @@ import { pointAt } from './combination.ts';
 import { at } from './matrix.ts';
 import { type MixedSums, mixedSums } from './mixed-sums.ts';
 import { fitTo, type RandomIntercept } from './random-intercept.ts';
-import type { Codes, Rows } from './rows.ts';
+import { byRow, type Codes, type Rows } from './rows.ts';
 import { logitShare } from './screening.ts';
 
 export interface ShareModel {
@@ -31,8 +31,9 @@ const FEWEST_DF = 3;
  * @example shareModel(clean, grades)?.fit.ratio // 1.173 in a club whose members differ as much as their pieces
  */
 export function shareModel(rows: Rows, grade?: Codes): ShareModel | null {
+  const { count, base, loss } = rows;
   return gradedModel(
-    Float64Array.from({ length: rows.count }, (_, row) => logitShare(at(rows.base, row), at(rows.loss, row))),
+    byRow(count, (row) => logitShare(base[row] ?? 0, loss[row] ?? 0)),
     rows,
     grade,
   );
@@ -43,19 +44,22 @@ export function shareModel(rows: Rows, grade?: Codes): ShareModel | null {
  * @param rows money of kilos, both above 0
  * @example costAt(costModel(rows)?.fit.coefficients[0] ?? 0) // 23.5, what a kilo costs of the typical piece
  */
-export const costModel = (rows: Rows, grade?: Codes): ShareModel | null =>
-  gradedModel(
-    Float64Array.from({ length: rows.count }, (_, row) => Math.log(at(rows.loss, row) / at(rows.base, row))),
+export function costModel(rows: Rows, grade?: Codes): ShareModel | null {
+  const { count, base, loss } = rows;
+  return gradedModel(
+    byRow(count, (row) => Math.log((loss[row] ?? 0) / (base[row] ?? 0))),
     rows,
     grade,
   );
+}
 
 function gradedModel(response: Float64Array, rows: Rows, grade?: Codes): ShareModel | null {
   if (!response.every(Number.isFinite)) return null;
   const observed = { count: rows.count, response, member: rows.member };
   const { reference, grades } = gradesOf(rows.count, grade);
   if (grades.length > 0) {
-    const columns = grades.map((level) => indicator(rows.count, grade, level));
+    const codes = grade?.codes ?? [];
+    const columns = grades.map((level) => byRow(rows.count, (row) => Number(codes[row] === level)));
     const fit = usableFit(mixedSums({ ...observed, columns }));
     if (fit !== null) return { fit, reference, grades };
   }
@@ -78,21 +82,23 @@ export const shareAt = (logit: number): number => 1 / (1 + Math.exp(-logit));
 /** The cost at a place on the scale of logarithms. */
 export const costAt = (logarithm: number): number => Math.exp(logarithm);
 
-const indicator = (count: number, grade: Codes | undefined, level: number): Float64Array =>
-  Float64Array.from({ length: count }, (_, row) => Number(at(grade?.codes ?? [], row) === level));
-
 /** The levels present, lowest first and not told last; the most frequent one that was told is the reference. */
 function gradesOf(count: number, grade: Codes | undefined): Pick<ShareModel, 'reference' | 'grades'> {
   if (grade === undefined) return { reference: null, grades: [] };
-  const counts = new Map<number, number>();
+  const { codes, levels } = grade;
+  // Of not told first, then by level.
+  const counts = new Int32Array(levels + 1);
   for (let row = 0; row < count; row++) {
-    const level = at(grade.codes, row);
-    counts.set(level, (counts.get(level) ?? 0) + 1);
+    const place = (codes[row] ?? 0) + 1;
+    counts[place] = (counts[place] ?? 0) + 1;
   }
-  const present = [...counts.keys()].sort((one, other) => Number(one < 0) - Number(other < 0) || one - other);
+  const countOf = (level: number) => at(counts, level + 1);
+  const present = [...Array.from({ length: levels }, (_, level) => level), -1].filter(
+    (level) => countOf(level) > 0,
+  );
   let reference: number | null = null;
   for (const level of present) {
-    const more = reference === null || (counts.get(level) ?? 0) > (counts.get(reference) ?? 0);
+    const more = reference === null || countOf(level) > countOf(reference);
     if (more && (level >= 0 || reference === null)) reference = level;
   }
   return { reference, grades: present.filter((level) => level !== reference) };

@@ -1,8 +1,8 @@
 /** Why it may look otherwise when all pieces are lumped together. To explain, never to settle anything. */
 import { twoSided } from './distributions.ts';
-import { at } from './matrix.ts';
-import { quantile } from './quantile.ts';
-import type { Codes, Rows } from './rows.ts';
+import { addTo, at } from './matrix.ts';
+import { median } from './median.ts';
+import { byRow, type Codes, numbered, type Rows } from './rows.ts';
 import { sharesOf } from './size-question.ts';
 import { intervalOf, withinContrasts } from './within-contrast.ts';
 import { withinMember } from './within-member.ts';
@@ -76,8 +76,7 @@ export interface LogSlope {
  */
 export function logSlope(rows: Rows, factors: readonly Codes[]): LogSlope | null {
   const { count, member } = rows;
-  const logarithms = (of: ArrayLike<number>) =>
-    Float64Array.from({ length: count }, (_, row) => Math.log(at(of, row)));
+  const logarithms = (of: ArrayLike<number>) => byRow(count, (row) => Math.log(of[row] ?? 0));
   const [measured, response] = [logarithms(rows.base), logarithms(rows.loss)];
   if (!response.every(Number.isFinite)) return null;
   const fit = withinMember({ count, member, response, measured, factors });
@@ -98,7 +97,7 @@ function slopeOf(weights: ArrayLike<number>, shares: ArrayLike<number>) {
   const [weight, share] = [mean(weights), mean(shares)];
   let [squares, products, total] = [0, 0, 0];
   for (let row = 0; row < count; row++) {
-    const [x, y] = [at(weights, row) - weight, at(shares, row) - share];
+    const [x, y] = [(weights[row] ?? 0) - weight, (shares[row] ?? 0) - share];
     squares += x * x;
     products += x * y;
     total += y * y;
@@ -111,30 +110,38 @@ function slopeOf(weights: ArrayLike<number>, shares: ArrayLike<number>) {
 
 function medianSplit(weights: ArrayLike<number>, shares: ArrayLike<number>): number | null {
   if (weights.length === 0) return null;
-  const middle = quantile(Float64Array.from(weights).sort(), 0.5);
-  const big = Array.from(shares).filter((_, row) => at(weights, row) > middle);
-  const small = Array.from(shares).filter((_, row) => !(at(weights, row) > middle));
-  return big.length === 0 ? null : mean(big) - mean(small);
+  const middle = median(new Float64Array(weights));
+  const [big, small] = [
+    { pieces: 0, shares: 0 },
+    { pieces: 0, shares: 0 },
+  ];
+  for (let row = 0; row < weights.length; row++) {
+    const side = (weights[row] ?? 0) > middle ? big : small;
+    side.pieces += 1;
+    side.shares += shares[row] ?? 0;
+  }
+  return big.pieces === 0 ? null : big.shares / big.pieces - small.shares / small.pieces;
 }
 
 function memberMeans({ count, base, member }: Rows, shares: ArrayLike<number>) {
-  const sums = new Map<number, { weight: number; share: number; pieces: number }>();
+  const { of, codes } = numbered({ count, member });
+  const pieces = new Float64Array(codes.length);
+  const [weights, means] = [new Float64Array(codes.length), new Float64Array(codes.length)];
   for (let row = 0; row < count; row++) {
-    const own = sums.get(at(member, row)) ?? { weight: 0, share: 0, pieces: 0 };
-    own.weight += at(base, row);
-    own.share += at(shares, row);
-    own.pieces += 1;
-    sums.set(at(member, row), own);
+    const own = of[row] ?? 0;
+    addTo(pieces, own, 1);
+    addTo(weights, own, base[row] ?? 0);
+    addTo(means, own, shares[row] ?? 0);
   }
-  const all = [...sums.values()];
-  return {
-    weights: all.map(({ weight, pieces }) => weight / pieces),
-    means: all.map(({ share, pieces }) => share / pieces),
-  };
+  pieces.forEach((count, own) => {
+    weights[own] = at(weights, own) / count;
+    means[own] = at(means, own) / count;
+  });
+  return { weights, means };
 }
 
 function mean(values: ArrayLike<number>): number {
   let total = 0;
-  for (let place = 0; place < values.length; place++) total += at(values, place);
+  for (let place = 0; place < values.length; place++) total += values[place] ?? 0;
   return total / values.length;
 }

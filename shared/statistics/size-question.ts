@@ -1,9 +1,9 @@
 /** Do bigger pieces lose less? */
 import { twoSided } from './distributions.ts';
-import { at, dot } from './matrix.ts';
+import { dot } from './matrix.ts';
+import { selectQuantile } from './median.ts';
 import { morePieces } from './more-pieces.ts';
-import { quantile } from './quantile.ts';
-import type { Codes, Rows } from './rows.ts';
+import { byRow, type Codes, type Rows } from './rows.ts';
 import { type ScaleError, scaleError } from './scale-error.ts';
 import { type Reason, type Verdict, verdictOf } from './verdict.ts';
 import { intervalOf, type WithinContrast, withinContrasts } from './within-contrast.ts';
@@ -119,8 +119,10 @@ const NOTHING_YET = {
  * @example usualRange([10, 11, 12]) // { small: 10.2, big: 11.8 }
  */
 export function usualRange(base: ArrayLike<number>): UsualRange | null {
-  const sorted = Float64Array.from(base).sort();
-  return sorted.length === 0 ? null : { small: quantile(sorted, 0.1), big: quantile(sorted, 0.9) };
+  const values = new Float64Array(base);
+  return values.length === 0
+    ? null
+    : { small: selectQuantile(values, 0.1), big: selectQuantile(values, 0.9) };
 }
 
 /**
@@ -129,11 +131,11 @@ export function usualRange(base: ArrayLike<number>): UsualRange | null {
  * @example inUsualRanges([10, 14], 8) // [1.25, 1.75]
  */
 export const inUsualRanges = (base: ArrayLike<number>, width: number): Float64Array =>
-  Float64Array.from(base, (weight) => weight / (width || 1));
+  byRow(base.length, (row) => (base[row] ?? 0) / (width || 1));
 
 /**
  * The shares lost, one a row.
  * @example sharesOf({ count: 1, base: [10], loss: [2], member: [0] }) // [0.2]
  */
 export const sharesOf = ({ count, base, loss }: Rows): Float64Array =>
-  Float64Array.from({ length: count }, (_, row) => at(loss, row) / at(base, row));
+  byRow(count, (row) => (loss[row] ?? 0) / (base[row] ?? 0));

@@ -1,7 +1,8 @@
 /** Differences that a regression within members can show, with errors that hold when members differ in noise and slope. */
-import { addMember, ownDirections, squaresOf, startWork, type Work } from './cluster-variance.ts';
+import { addMember, carry, squaresOf, startWork, type Work } from './cluster-variance.ts';
 import { studentT } from './distributions.ts';
-import { at, dot } from './matrix.ts';
+import { at, dot, rowProducts } from './matrix.ts';
+import { ownPart } from './own-part.ts';
 import type { Reason } from './verdict.ts';
 import type { WithinFit } from './within-member.ts';
 
@@ -36,6 +37,8 @@ export interface WithinContrast {
   reason: Reason | null;
 }
 
+/** The number of a column that no piece has, or that a contrast is not over. */
+const NONE = -1;
 /** A contrast with more than this part of its square outside the fit's directions cannot be told. */
 const OUTSIDE = 1e-8;
 /** Residuals below this part of the response's squares are rounding. */
@@ -49,16 +52,36 @@ const NO_RESIDUAL = 1e-13;
  * // of one measured column alone this is the cluster-t of the members' slopes: estimate sum of Sxy / sum of Sxx
  */
 export function withinContrasts(fit: WithinFit, contrasts: readonly Contrast[]): WithinContrast[] {
-  const asked = contrasts.map((contrast) => ({ contrast, along: alongDirections(fit, contrast) }));
-  const works = asked.flatMap(({ along }) => (along === null ? [] : [startWork(along)]));
-  for (let member = 0; member < fit.sums.members && works.length > 0; member++) {
-    const directions = ownDirections(fit, member);
-    if (directions.length > 0) for (const work of works) addMember(work, directions);
+  const works = contrasts.map((contrast) => {
+    const along = alongDirections(fit, contrast);
+    return along && startWork(along);
+  });
+  if (works.some((work) => work !== null)) addMembers(fit, contrasts, works);
+  return contrasts.map((contrast, place) => {
+    const work = works[place] ?? null;
+    return work === null ? notEstimable(fit) : finish(fit, contrast, work);
+  });
+}
+
+/** Adds every member to every contrast. Many contrasts share a column, which is carried through a member once. */
+function addMembers(fit: WithinFit, contrasts: readonly Contrast[], works: readonly (Work | null)[]): void {
+  const { sums, basis, rank } = fit;
+  const asked = [...new Set(contrasts.flatMap(({ of, over }) => [of, over ?? NONE]))];
+  // In the fit's directions: zeros for a column that is none.
+  const columns = Float64Array.from({ length: asked.length * rank }, (_, place) => {
+    const column = asked[Math.floor(place / rank)] ?? NONE;
+    return column < 0 ? 0 : at(basis, (place % rank) * sums.columns + column);
+  });
+  const rows = contrasts.map(({ of, over = NONE }) => ({ of: asked.indexOf(of), over: asked.indexOf(over) }));
+  for (let member = 0; member < sums.members; member++) {
+    const part = ownPart(fit, member);
+    if (part === null) continue;
+    const carried = carry(part, columns, rank);
+    rows.forEach(({ of, over }, place) => {
+      const work = works[place] ?? null;
+      if (work !== null) addMember(work, carried, of, over);
+    });
   }
-  const finished = works.values();
-  return asked.map(({ contrast, along }) =>
-    along === null ? notEstimable(fit) : finish(fit, contrast, finished.next().value ?? startWork(along)),
-  );
 }
 
 /** What may be shown of a contrast. */
@@ -96,7 +119,7 @@ function alongDirections(fit: WithinFit, { of, over }: Contrast): Float64Array |
   }
   const inside = fit.directions.map((direction) => dot(direction, scaled));
   if (!(dot(inside, inside) >= (1 - OUTSIDE) * dot(scaled, scaled))) return null;
-  return Float64Array.from(fit.basis, (direction) => dot(direction, raw));
+  return rowProducts(fit.basis, raw, columns);
 }
 
 function finish(fit: WithinFit, { of, over }: Contrast, work: Work): WithinContrast {

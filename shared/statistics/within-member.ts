@@ -1,5 +1,5 @@
 /** The regression within members: everyone compared only with themself, so who buys big cannot matter. */
-import { addTo, at, dot, rowOf } from './matrix.ts';
+import { addTo, at, dot, rowOf, rowProducts } from './matrix.ts';
 import { type MemberSums, memberSums, type Regression } from './member-sums.ts';
 import { symmetricEigen } from './symmetric-eigen.ts';
 
@@ -11,8 +11,8 @@ export interface WithinFit {
   scales: Float64Array;
   /** The directions in scaled columns, each of length 1. */
   directions: readonly Float64Array[];
-  /** The same directions, scaled so that the columns' products along them are the identity. */
-  basis: readonly Float64Array[];
+  /** The same directions, row by row, scaled so that the columns' products along them are the identity. */
+  basis: Float64Array;
   /** By direction: how far the response goes along it. */
   along: Float64Array;
   /** By column: effects, of all that fit equally well the smallest. Only contrasts of them mean anything. */
@@ -38,39 +38,43 @@ const REPEATED = 1e-9;
 export function withinMember(regression: Regression): WithinFit {
   const sums = memberSums(regression);
   const { columns, members, count } = sums;
-  const products = new Float64Array(columns * columns);
-  const withResponse = new Float64Array(columns);
-  for (let member = 0; member < members; member++) {
-    rowOf(sums.products, member, products.length).forEach((value, place) => {
-      addTo(products, place, value);
-    });
-    rowOf(sums.withResponse, member, columns).forEach((value, place) => {
-      addTo(withResponse, place, value);
-    });
-  }
+  const products = totalOver(members, sums.products, columns * columns);
+  const withResponse = totalOver(members, sums.withResponse, columns);
   const scales = Float64Array.from({ length: columns }, (_, column) => {
     const squares = at(products, column * (columns + 1));
     return squares > CONSTANT * at(sums.rawSquares, column) ? 1 / Math.sqrt(squares) : 0;
   });
   const { directions, basis } = directionsOf(products, scales);
-  const along = Float64Array.from(basis, (direction) => dot(direction, withResponse));
+  const along = rowProducts(basis, withResponse, columns);
   const effects = new Float64Array(columns);
   along.forEach((length, direction) => {
-    basis[direction]?.forEach((part, column) => {
+    rowOf(basis, direction, columns).forEach((part, column) => {
       addTo(effects, column, part * length);
     });
   });
   return {
     sums,
-    rank: basis.length,
+    rank: directions.length,
     scales,
     directions,
     basis,
     along,
     effects,
     residualSquares: Math.max(0, sums.responseSquares - dot(along, along)),
-    residualDf: count - members - basis.length,
+    residualDf: count - members - directions.length,
   };
+}
+
+/** The sum over members of what each has `size` entries of. */
+function totalOver(members: number, byMember: Float64Array, size: number): Float64Array {
+  const total = new Float64Array(size);
+  for (let member = 0; member < members; member++) {
+    const start = member * size;
+    for (let place = 0; place < size; place++) {
+      total[place] = (total[place] ?? 0) + (byMember[start + place] ?? 0);
+    }
+  }
+  return total;
 }
 
 /** The directions in which the columns vary, from the eigenvectors of their correlations. */
@@ -85,10 +89,12 @@ function directionsOf(products: Float64Array, scales: Float64Array) {
   for (const value of values) if (value > most) most = value;
   const kept = Array.from(values.keys()).filter((place) => at(values, place) > REPEATED * most);
   const directions = kept.map((place) => rowOf(vectors, place, columns));
-  const basis = kept.map((place) =>
-    rowOf(vectors, place, columns).map(
-      (part, column) => (at(scales, column) * part) / Math.sqrt(at(values, place)),
-    ),
-  );
+  const basis = new Float64Array(kept.length * columns);
+  kept.forEach((place, row) => {
+    const length = Math.sqrt(at(values, place));
+    rowOf(vectors, place, columns).forEach((part, column) => {
+      basis[row * columns + column] = (at(scales, column) * part) / length;
+    });
+  });
   return { directions, basis };
 }

@@ -55,11 +55,11 @@ export function columns(db: Database, versions: CutVersions) {
       return mergeColumns(before, fresh, changed, version);
     });
   };
-  const ofAll = (club: string, measure: Averaged, injected: boolean): Columns =>
-    recent([club, null, measure, injected], versions.read(club, null), () => {
-      const cuts = versions.cuts(club).map((cut) => ofCut(club, cut, measure, injected));
-      return interleaved(cuts, versions.read(club, null));
-    });
+  /** Put together each time: kept, they would take the room of the cuts' own, which take far longer to read. */
+  const ofAll = (club: string, measure: Averaged, injected: boolean): Columns => {
+    const cuts = versions.cuts(club).map((cut) => ofCut(club, cut, measure, injected));
+    return interleaved(cuts, versions.read(club, null));
+  };
 
   /** Counting the pieces of a large club takes as long as an answer may, so it is done once for a version. */
   const cutsOf = (club: string): CutKey[] => {

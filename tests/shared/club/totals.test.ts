@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Piece } from '../../../shared/club/piece.ts';
-import { bestFirst, measureOf, sharesIn, totalsOf, usualOf } from '../../../shared/club/totals.ts';
+import { bestFirst, favouriteOf, measureOf, sharesIn, totalsOf } from '../../../shared/club/totals.ts';
 import { type Currency, moneyNumber, type Price } from '../../../shared/measure/money.ts';
 import type { CutKey, StyleKey } from '../../../shared/trade/keys.ts';
 import { BRISKET, BUTT, lb, samplePiece } from '../../store/samples.ts';
@@ -129,5 +129,5 @@ test.each<[string, [CutKey, StyleKey | null][], { cut: CutKey; style: string | n
     { cut: BUTT, style: null },
   ],
 ])('the usual cut: %s', (_name, told, expected) => {
-  expect(usualOf(told.map(([cut, style], at) => piece(at + 1, { cut, style })))).toEqual(expected);
+  expect(favouriteOf(told.map(([cut, style], at) => piece(at + 1, { cut, style })))).toEqual(expected);
 });

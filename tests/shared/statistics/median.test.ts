@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { at } from '../../../shared/statistics/matrix.ts';
-import { median, select } from '../../../shared/statistics/median.ts';
+import { median, select, selectQuantile } from '../../../shared/statistics/median.ts';
 import { quantile } from '../../../shared/statistics/quantile.ts';
 
 const many = { minLength: 1, maxLength: 300, size: 'max' } as const;
@@ -41,6 +41,15 @@ describe('the median', () => {
       fc.property(values, (given) => {
         const sorted = Float64Array.from(given).sort();
         expect(median(Float64Array.from(given)) === quantile(sorted, 0.5)).toBe(true);
+      }),
+    );
+  });
+
+  test('and so is any other quantile', () => {
+    fc.assert(
+      fc.property(values, fc.double({ min: 0, max: 1, noNaN: true }), (given, p) => {
+        const sorted = Float64Array.from(given).sort();
+        expect(selectQuantile(Float64Array.from(given), p) === quantile(sorted, p)).toBe(true);
       }),
     );
   });

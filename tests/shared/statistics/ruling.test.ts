@@ -75,7 +75,7 @@ describe('the rows of a ruling', () => {
           expect(ruledRows(rows, confirmed)).toEqual(ruledSlowly(rows, confirmed));
         },
       ),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
 
