@@ -14,8 +14,10 @@ import { besides } from '../shared/findings/sifted.ts';
 import { averaged } from '../shared/replies/averages.ts';
 import { cutOf } from '../shared/trade/cuts.ts';
 import { gradeOfSpecies } from '../shared/trade/grades.ts';
+import { BONES, WRAPS } from '../shared/trade/keys.ts';
 import { AVERAGED } from '../shared/yield/measure.ts';
-import { choice, cut, day, grade, shop, style } from './options.ts';
+import { cut, grade, style } from './cut-options.ts';
+import { choice, day, shop } from './options.ts';
 import { pressedCutOrNone, pressedOne } from './pressed.ts';
 import { styleOf } from './weigh/told.ts';
 
@@ -25,9 +27,9 @@ const options = {
   by: choice(APART_BY),
   grade: { ...grade(), extra: false as const },
   style: style(),
-  bone: choice(['in', 'out']),
+  bone: choice(BONES),
   shop: { ...shop(), extra: false as const },
-  wrap: choice(['none', 'paper', 'foil', 'boat']),
+  wrap: choice(WRAPS),
   since: { ...day(), extra: false as const },
 } as const;
 
@@ -78,7 +80,8 @@ function withoutHidden(
   { by, mine }: Pick<AskedAverages, 'by' | 'mine'>,
   hidden: readonly string[],
 ): FoundAverages {
-  const unseen = (member: string | null) => member !== null && member !== mine && hidden.includes(member);
+  const notShown = new Set(hidden);
+  const unseen = (member: string | null) => member !== null && member !== mine && notShown.has(member);
   const { groups, most } = found;
   return {
     ...found,

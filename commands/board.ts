@@ -6,7 +6,8 @@ import { besides } from '../shared/findings/sifted.ts';
 import { board as boardReply } from '../shared/replies/board.ts';
 import { mostWeighed } from '../shared/replies/most-pieces.ts';
 import { type AskedRanking, measureOf, RANKINGS } from '../shared/replies/ranking.ts';
-import { choice, cut } from './options.ts';
+import { cut } from './cut-options.ts';
+import { choice } from './options.ts';
 import { pressedCutOrNone, pressedDay, pressedOne } from './pressed.ts';
 
 type Asked = Pick<AskedRanking, 'cut' | 'ranking' | 'season' | 'today' | 'mine'>;
@@ -47,7 +48,10 @@ async function answer({ store, find, club, say }: Context, asked: Asked): Promis
   const hidden = await store.hiddenMembers();
   const { cut: cutKey, ranking, mine } = asked;
   const whole = { ...asked, since, until, hidden };
-  if (ranking === 'most') return mostWeighed(whole, await store.weighed(cutKey, since, until), say);
+  if (ranking === 'most') {
+    const pieces = { cut: cutKey, measure: 'cost', since, until } as const;
+    return mostWeighed(whole, await find('weighed', pieces), say);
+  }
   const about = { ...besides(measureOf(ranking), club.currency), cut: cutKey, since, until, hidden, mine };
   return boardReply({ ...whole, ranking }, await find('board', about), say);
 }

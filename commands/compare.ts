@@ -6,7 +6,8 @@ import { both, type Challenge, challenge, declined } from '../shared/replies/cha
 import { besideTheRest } from '../shared/replies/compare.ts';
 import { type Compared, type Comparison, measuresOf } from '../shared/replies/comparison.ts';
 import type { CutKey } from '../shared/trade/keys.ts';
-import { cut, person } from './options.ts';
+import { cut } from './cut-options.ts';
+import { person } from './options.ts';
 import { pressedCut } from './pressed.ts';
 
 export const compare: Command = command({
@@ -48,12 +49,9 @@ const challengeOf = ({ owner, about: [asker = '', cutKey = ''] }: Press): Challe
 
 /** The cut that the member has the most pieces of; of equals the one weighed in last. */
 async function mostFrequentCut({ store, member }: Context): Promise<CutKey> {
-  const counts = new Map<CutKey, number>();
-  const pieces = await store.ofMember(member.id, null, null);
-  for (const piece of pieces.toReversed()) counts.set(piece.cut, (counts.get(piece.cut) ?? 0) + 1);
-  const [most] = [...counts].toSorted(([, one], [, other]) => other - one);
+  const [most] = await store.cutsOf(member.id);
   if (most === undefined) throw new MemberError('no-pieces', {});
-  return most[0];
+  return most;
 }
 
 async function alone(context: Context, cutKey: CutKey): Promise<Reply> {

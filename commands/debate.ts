@@ -9,7 +9,8 @@ import { cutOf } from '../shared/trade/cuts.ts';
 import { gradesFor } from '../shared/trade/grades.ts';
 import type { CutKey } from '../shared/trade/keys.ts';
 import type { Measure } from '../shared/yield/measure.ts';
-import { choice, cut } from './options.ts';
+import { cut } from './cut-options.ts';
+import { choice } from './options.ts';
 import { pressedCutOrNone, pressedOne } from './pressed.ts';
 
 const QUESTIONS = ['size', ...DEBATED_FACTORS] as const satisfies readonly Question[];

@@ -7,7 +7,9 @@ import type { Nanograms } from '../shared/measure/units.ts';
 import { type AskedFeed, type Bought, feeds, toBuy } from '../shared/replies/feed.ts';
 import type { CutKey } from '../shared/trade/keys.ts';
 import { refuseServing, type Serving, servingOf } from '../shared/yield/servings.ts';
-import { count, cut, serving, weight } from './options.ts';
+import { cut } from './cut-options.ts';
+import { serving, weight } from './measure-options.ts';
+import { count } from './options.ts';
 
 /** More eat at no cookout. */
 const MOST_PEOPLE = 5000;

@@ -1,19 +1,21 @@
 /** `/shop`: labels in the cold case side by side, by what reaches the plate. */
+
 import { type Command, type Context, command, type Press } from '../shared/chat/command.ts';
 import type { Given } from '../shared/chat/option.ts';
 import type { Form, Reply } from '../shared/chat/reply.ts';
 import { MemberError } from '../shared/errors.ts';
-import { compareLabels, type Offered, type Shopped } from '../shared/findings/labels.ts';
-import type { FoundOffered } from '../shared/findings/offered.ts';
+import { compareLabels, type Shopped } from '../shared/findings/labels.ts';
+import { DAY_MS } from '../shared/measure/time.ts';
 import { type AskedShop, shopped } from '../shared/replies/shop.ts';
 import { shopCard } from '../shared/replies/shop-card.ts';
 import { cutOf } from '../shared/trade/cuts.ts';
 import { gradeOfSpecies, gradeText } from '../shared/trade/grades.ts';
-import type { Bone, CutKey, GradeKey, StyleKey } from '../shared/trade/keys.ts';
 import type { Label } from '../shared/trade/label.ts';
-import { cut, label, style, yesNo } from './options.ts';
+import { cut, style } from './cut-options.ts';
+import { label } from './measure-options.ts';
+import { expectedOf, offeredOf } from './offered.ts';
+import { yesNo } from './options.ts';
 import { boughtForm } from './weigh/form.ts';
-import { usualStyle } from './weigh/presets.ts';
 import { styleOf } from './weigh/told.ts';
 
 const PLACES = ['one', 'two', 'three', 'four', 'five'] as const;
@@ -32,7 +34,7 @@ const options = {
 type ShopGiven = Given<typeof options>;
 
 /** For as long as somebody is out shopping: the buttons still know the labels. */
-const KEPT_MILLISECONDS = 86_400_000; // a day
+const KEPT_MILLISECONDS = DAY_MS;
 
 export const shop: Command = command({
   name: 'shop',
@@ -132,60 +134,12 @@ async function compared(
   return shopped({ ...told, member, style: typed }, compareLabels(labels, offered), context.say);
 }
 
-/** One question for each cut, with its bone or without. */
-async function offeredOf(
-  context: Context,
-  labels: readonly Shopped[],
-  typed: string | null,
-): Promise<Offered[]> {
-  const groups = new Map<string, number[]>();
-  labels.forEach(({ cut: key, bone }, place) => {
-    const group = `${key} ${bone}`;
-    groups.set(group, [...(groups.get(group) ?? []), place]);
-  });
-  return Promise.all(
-    [...groups.values()].map(async (places) => {
-      const own = places.flatMap((place) => labels[place] ?? []);
-      const [first] = own;
-      if (first === undefined) throw new RangeError('a group has a label');
-      const grades = own.map(({ grade }) => grade);
-      const { currency } = first.price;
-      return { places, found: await found(context, first.cut, first.bone, grades, typed, currency) };
-    }),
-  );
-}
-
-/** How much fat is left on: as told, where the cut is trimmed by that measure, or as the member usually does. */
-function styleFor(context: Context, key: CutKey, typed: string | null): StyleKey | null {
-  if (typed === null) return usualStyle(context, key);
-  return cutOf(key).styles === null ? null : styleOf(typed, key);
-}
-
-const found = (
-  context: Context,
-  key: CutKey,
-  bone: Bone | null,
-  grades: readonly (GradeKey | null)[],
-  typed: string | null,
-  currency: string,
-): Promise<FoundOffered> =>
-  context.find('offered', {
-    cut: key,
-    measure: 'trim',
-    also: 'plate',
-    grades,
-    member: context.member.id,
-    style: styleFor(context, key, typed),
-    bone: cutOf(key).bone === 'both' ? bone : null,
-    currency,
-  });
-
 /** What each shelf price of a cut comes to, for where there is no signal. */
 async function card(context: Context, given: ShopGiven, labels: readonly Told[]): Promise<Reply> {
   const key = given.cut ?? labels.find(({ label: { cut: own } }) => own !== null)?.label.cut;
   if (!key) throw new MemberError('cut-to-buy', { option: 'cut' });
   const { currency } = context.club;
-  const offer = await found(context, key, null, [null], given.style ?? null, currency);
+  const offer = await expectedOf(context, key, null, [null], given.style ?? null, currency);
   return shopCard({ cut: key, currency, found: offer }, context.say);
 }
 

@@ -44,8 +44,8 @@ export interface Problems {
   'own-cuts-full': { read: string; most: number };
   /** None of the club's own. */
   'own-cut-unknown': { read: string };
-  /** Meat that lost its water before it was weighed. */
   'cut-to-average': Record<never, never>;
+  /** Meat that lost its water before it was weighed. */
   'dry-aged': { read: string };
   'cut-missing': { bought: string };
   'bought-missing': { cut: CutKey };
@@ -100,7 +100,6 @@ export interface Problems {
   'piece-not-yours': { seq: number };
   'no-open-piece': Record<never, never>;
   'already-weighed': { seq: number; option: WeightName; weight: Nanograms };
-  /** Presses. */
   /** Another number of pieces was typed than would be erased. */
   'erase-unsure': { typed: number; pieces: number };
   'not-yours': Record<never, never>;
@@ -203,6 +202,7 @@ export interface Problems {
   'csv-currency-unknown': { read: string };
 }
 
+/** One of them. */
 export type ProblemCode = keyof Problems;
 
 /** Exact amounts hold whole numbers that JSON has no sign for. */
@@ -262,6 +262,7 @@ export interface Questions {
   'which-day': { option: string; read: string };
 }
 
+/** One of them. */
 export type QuestionCode = keyof Questions;
 
 /** A weight to be written in one form; `own`: in the reader's units. */
@@ -296,6 +297,7 @@ export interface Labels {
   day: { day: CalendarDay };
 }
 
+/** What one button says. */
 export type Label = { [Code in keyof Labels]: { code: Code; values: Labels[Code] } }[keyof Labels];
 
 /** What is kept for a member when they press a reading that says so. */

@@ -3,19 +3,17 @@ import { type Command, command } from '../../shared/chat/command.ts';
 import { ABOUT, formOf } from '../../shared/chat/form.ts';
 import { MemberError } from '../../shared/errors.ts';
 import { asideList } from '../../shared/replies/managed.ts';
-import { piece, words } from '../options.ts';
+import { piece } from '../options.ts';
 import { cardAgain } from '../weigh/card.ts';
-import { lookedAt, pieceNumbered, setAside, takeIn } from './managed.ts';
+import { lookedAt, pieceNumbered, reason, setAside, takeIn } from './managed.ts';
 
 const MOST_SHOWN = 15;
-/** As much as is shown of a reason. */
-const LONGEST_WHY = 60;
 
 export const clubAside: Command = command({
   name: 'club aside',
   managers: true,
   audience: () => 'member',
-  options: { piece: piece(), why: words(LONGEST_WHY) },
+  options: { piece: piece(), why: reason() },
   form: () => ['why'],
   run: async (context, { piece: seq, why }) => {
     const { store, member, say } = context;

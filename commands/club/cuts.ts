@@ -74,6 +74,6 @@ async function put({ store }: Context, key: CutKey): Promise<OwnCutsDone> {
 }
 
 async function takeOff({ store }: Context, key: CutKey): Promise<OwnCutsDone> {
-  const weighed = (await store.cuts()).includes(key);
+  const weighed = (await store.weighedOwnCuts()).includes(key);
   return { done: (await store.removeOwnCut(key)) ? 'removed' : 'gone', cut: key, weighed };
 }

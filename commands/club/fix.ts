@@ -1,22 +1,20 @@
 /** `/club fix`: a manager mends a piece of somebody else's, with a reason that its member is told. */
 import { type Command, command } from '../../shared/chat/command.ts';
 import { MemberError } from '../../shared/errors.ts';
-import { piece, words } from '../options.ts';
+import { piece } from '../options.ts';
 import { cardAgain } from '../weigh/card.ts';
 import { changeOf } from '../weigh/keep.ts';
 import { weighOptions } from '../weigh/options.ts';
 import { tellsNothing } from '../weigh/told.ts';
-import { mend, pieceNumbered } from './managed.ts';
+import { mend, pieceNumbered, reason } from './managed.ts';
 
 const { quiet: _quiet, piece: _piece, ...told } = weighOptions;
-/** As much as is shown of a reason. */
-const LONGEST_WHY = 60;
 
 export const clubFix: Command = command({
   name: 'club fix',
   managers: true,
   audience: () => 'member',
-  options: { piece: piece(), why: words(LONGEST_WHY), ...told },
+  options: { piece: piece(), why: reason(), ...told },
   form: () => ['piece', 'why'],
   run: async (context, { piece: seq, why, ...given }) => {
     if (!seq) throw new MemberError('piece-missing', {});

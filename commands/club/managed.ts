@@ -1,5 +1,6 @@
 /** What managers do with a piece of the club's: stand by it, set it aside, take it back in. Its member is told. */
 import type { Context } from '../../shared/chat/command.ts';
+import type { Option } from '../../shared/chat/option.ts';
 import type { Notice, Reply } from '../../shared/chat/reply.ts';
 import { hasLeft } from '../../shared/club/member.ts';
 import type { Piece, PieceChange } from '../../shared/club/piece.ts';
@@ -9,6 +10,13 @@ import { managedPiece } from '../../shared/replies/managed.ts';
 import { headline } from '../../shared/replies/piece-line.ts';
 import type { Speech } from '../../shared/words/index.ts';
 import { MEASURES } from '../../shared/yield/measure.ts';
+import { words } from '../options.ts';
+
+/** As much as is shown of a reason. */
+const LONGEST_WHY = 60;
+
+/** Why a manager does it: its member is told. */
+export const reason = (): Option<string> => words(LONGEST_WHY);
 
 /** Every piece of the club that waits, in whatever measure, newest first. */
 export async function allWaiting({ find }: Context): Promise<WaitingPiece[]> {

@@ -4,6 +4,7 @@ import type { Given } from '../../shared/chat/option.ts';
 import type { Club } from '../../shared/club/club.ts';
 import { guessClub } from '../../shared/club/guess.ts';
 import { dayAt } from '../../shared/measure/day.ts';
+import { UNITS } from '../../shared/measure/units.ts';
 import { clubSettings, type SettingName } from '../../shared/replies/club-settings.ts';
 import { GRADE_COUNTRIES } from '../../shared/trade/grades.ts';
 import { choice } from '../options.ts';
@@ -12,7 +13,7 @@ import { currency, locale, margin, month, scaleError, zone } from './options.ts'
 const options = {
   margin: margin(),
   'scale-error': scaleError(),
-  units: choice(['lb', 'kg']),
+  units: choice(UNITS),
   currency: currency(),
   zone: zone(),
   grades: choice(GRADE_COUNTRIES),

@@ -1,5 +1,6 @@
 /** `/mine habits`: what is taken for granted, so that it need not be asked again. */
 import { type Command, command } from '../../shared/chat/command.ts';
+import { UNITS } from '../../shared/measure/units.ts';
 import { habitsTold } from '../../shared/replies/mine.ts';
 import { choice } from '../options.ts';
 
@@ -8,7 +9,7 @@ const DECIMALS = ['decimal', 'ounces', 'ask'] as const;
 export const mineHabits: Command = command({
   name: 'mine habits',
   audience: () => 'member',
-  options: { label: choice(DECIMALS), scale: choice(DECIMALS), 'price-unit': choice(['lb', 'kg']) },
+  options: { label: choice(DECIMALS), scale: choice(DECIMALS), 'price-unit': choice(UNITS) },
   form: () => ['label', 'scale', 'price-unit'],
   run: async ({ store, club, member, say }, { label, scale, 'price-unit': priceUnit }) => {
     const told = {

@@ -3,7 +3,7 @@ import { type Command, command } from '../../shared/chat/command.ts';
 import { MemberError } from '../../shared/errors.ts';
 import { readPanName } from '../../shared/measure/pan.ts';
 import { panForgotten, panKept, pansTold } from '../../shared/replies/mine.ts';
-import { panName, weight } from '../options.ts';
+import { panName, weight } from '../measure-options.ts';
 
 export const minePans: Command = command({
   name: 'mine pans',

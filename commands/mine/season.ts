@@ -3,13 +3,12 @@ import { type Command, type Context, command } from '../../shared/chat/command.t
 import type { Reply } from '../../shared/chat/reply.ts';
 import type { Piece } from '../../shared/club/piece.ts';
 import { SEASONS, type Season, type Span, spanOf } from '../../shared/club/season.ts';
-import { bestFirst, measureOf, type PieceShare, sharesIn, usualOf } from '../../shared/club/totals.ts';
-import { isUnusual } from '../../shared/findings/beside.ts';
+import { bestFirst, favouriteOf, measureOf, type PieceShare, sharesIn } from '../../shared/club/totals.ts';
 import type { CalendarDay } from '../../shared/measure/day.ts';
 import { type BesideClub, ownSeason } from '../../shared/replies/season.ts';
-import { lossOf } from '../../shared/yield/measure.ts';
 import { choice } from '../options.ts';
 import { pressedDay, pressedOne } from '../pressed.ts';
+import { isWaiting } from '../weigh/card.ts';
 
 export const mineSeason: Command = command({
   name: 'mine season',
@@ -51,16 +50,12 @@ async function card(context: Context, season: Season, asked: CalendarDay, shown:
 
 /** The best piece that is not unusual here; a slip of the scale is no record. */
 async function bestOf(context: Context, pieces: readonly Piece[]): Promise<PieceShare | null> {
-  for (const found of bestFirst(pieces, measureOf(pieces)))
-    if (!(await isWaiting(context, found))) return found;
+  for (const found of bestFirst(pieces, measureOf(pieces))) {
+    const { piece, measure } = found;
+    const beside = await context.find('beside', { cut: piece.cut, measure, injected: false });
+    if (!isWaiting(piece, measure, beside)) return found;
+  }
   return null;
-}
-
-async function isWaiting({ find }: Context, { piece, measure }: PieceShare): Promise<boolean> {
-  const loss = lossOf(measure, piece);
-  if (loss === null || piece.confirmedAt !== null) return false;
-  const { usual } = await find('beside', { cut: piece.cut, measure, injected: false });
-  return isUnusual(usual, loss.base / piece.pieces, loss.loss / piece.pieces);
 }
 
 /** Their most frequent cut beside the club's: in one measure, of one time. Null where nobody else has such a piece. */
@@ -69,7 +64,7 @@ async function besideClub(
   pieces: readonly Piece[],
   { from, to }: Span,
 ): Promise<BesideClub | null> {
-  const cut = usualOf(pieces)?.cut;
+  const cut = favouriteOf(pieces)?.cut;
   if (cut === undefined) return null;
   const ofCut = pieces.filter((piece) => piece.cut === cut);
   // By what more of their pieces have come to.
@@ -77,6 +72,6 @@ async function besideClub(
   const filter = { ...(from === null ? {} : { since: from }), ...(to === null ? {} : { until: to }) };
   const { units } = say.show.form;
   const { whole, mine } = await find('averages', { cut, measure, by: 'cut', filter, units, mine: member.id });
-  const others = mine !== null && whole.figures.members > Math.sign(mine.pieces);
-  return others && mine.pieces > 0 ? { cut, measure, own: mine, club: whole.figures } : null;
+  if (mine === null || mine.pieces === 0 || whole.figures.members < 2) return null;
+  return { cut, measure, own: mine, club: whole.figures };
 }

@@ -11,7 +11,9 @@ import type { Weight } from '../../shared/measure/weight.ts';
 import { parted } from '../../shared/replies/parted.ts';
 import { type Parted, type PartsTold, partedOf, refusePortion } from '../../shared/yield/parts.ts';
 import { weightsOf } from '../../shared/yield/piece.ts';
-import { count, cut, parts, piece, price, weight, yesNo } from '../options.ts';
+import { cut } from '../cut-options.ts';
+import { parts, price, weight } from '../measure-options.ts';
+import { clubUnlessQuiet, count, piece, yesNo } from '../options.ts';
 import { pieceMeant } from './own.ts';
 
 /** Here a price is no extra: it is what the test is about, so that it is asked at once. */
@@ -42,7 +44,7 @@ const firstInputs = (typed: Readonly<Record<string, string>>) => ('bought' in ty
 
 export const pieceParts: Command = command({
   name: 'piece parts',
-  audience: ({ quiet }) => (quiet?.trim().toLowerCase() === 'yes' ? 'member' : 'club'),
+  audience: clubUnlessQuiet,
   options,
   form: firstInputs,
   run: async (context, given) => {

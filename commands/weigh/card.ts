@@ -5,7 +5,7 @@ import { isInjected, type Piece } from '../../shared/club/piece.ts';
 import { type Beside, isUnusual } from '../../shared/findings/beside.ts';
 import { measureReached } from '../../shared/replies/piece-line.ts';
 import { type Told, weighed } from '../../shared/replies/weighed.ts';
-import { lossOf } from '../../shared/yield/measure.ts';
+import { lossOf, type Measure } from '../../shared/yield/measure.ts';
 import { askIfRight } from './unusual.ts';
 
 /** The card of a piece, with the club's figures for what it has come to. */
@@ -18,7 +18,7 @@ export async function card(
   const measure = measureReached(piece);
   const beside = await find('beside', { cut: piece.cut, measure, injected: isInjected(piece) });
   const shops = piece.shop === null ? await store.shops() : [];
-  const waiting = isWaiting(piece, beside);
+  const waiting = isWaiting(piece, measure, beside);
   const question = waiting && fresh ? askIfRight(piece, told, beside) : null;
   const doubts: readonly Doubtful[] = question === null ? context.doubts : [...context.doubts, question];
   return weighed(
@@ -27,9 +27,9 @@ export async function card(
   );
 }
 
-/** Whether a piece is unusual for what it has come to, and nobody stands by it yet. One that was set aside is out anyway. */
-export function isWaiting(piece: Piece, { usual }: Beside): boolean {
-  const loss = lossOf(measureReached(piece), piece);
+/** Whether a piece is unusual in a measure, and nobody stands by it yet. One that was set aside is out anyway. */
+export function isWaiting(piece: Piece, measure: Measure, { usual }: Beside): boolean {
+  const loss = lossOf(measure, piece);
   if (loss === null || piece.confirmedAt !== null || piece.setAsideAt !== null) return false;
   return isUnusual(usual, loss.base / piece.pieces, loss.loss / piece.pieces);
 }

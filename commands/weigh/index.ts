@@ -1,5 +1,6 @@
 /** `/weigh`: whatever is on the scale. */
 import { type Command, command } from '../../shared/chat/command.ts';
+import { clubUnlessQuiet } from '../options.ts';
 import { weighActions } from './actions.ts';
 import { cardAgain } from './card.ts';
 import { firstInputs, startForm } from './form.ts';
@@ -8,7 +9,7 @@ import { weighOptions } from './options.ts';
 
 export const weigh: Command = command({
   name: 'weigh',
-  audience: ({ quiet }) => (quiet?.trim().toLowerCase() === 'yes' ? 'member' : 'club'),
+  audience: clubUnlessQuiet,
   options: weighOptions,
   form: firstInputs,
   run: async (context, given) => {

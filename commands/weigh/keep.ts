@@ -11,6 +11,7 @@ import { cutOf } from '../../shared/trade/cuts.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import { weightsOf } from '../../shared/yield/piece.ts';
 import { askIfDoubtful, refuseImpossible, refuseOverwriting } from '../../shared/yield/plausible.ts';
+import { ownPiece } from '../piece/own.ts';
 import { card } from './card.ts';
 import { rememberPresets, usualStyle } from './presets.ts';
 import { changeTold, tellsNothing, toldOf, type WeighGiven, weightsGiven } from './told.ts';
@@ -50,7 +51,7 @@ export async function addToPiece(context: Context, given: WeighGiven): Promise<R
   const open = await store.open(member.id);
   // Asked after what is open: a second delivery of the line finds the piece that the first one added to, not the next.
   const before = await store.changedBy(id);
-  const target = before ?? (given.piece ? await namedPiece(context, given.piece) : openPiece(open, given));
+  const target = before ?? (given.piece ? await ownPiece(context, given.piece) : openPiece(open, given));
   const kept = await store.correct(target.id, { interaction: id, member: member.id, at: now }, (piece) =>
     changeOf(context, given, piece),
   );
@@ -167,13 +168,6 @@ function askIfLot({ bought, pieces }: WeighGiven): void {
     },
     { label: { code: 'one-piece', values: {} }, set: { pieces: '1' } },
   ]);
-}
-
-async function namedPiece({ store, member }: Context, seq: number): Promise<Piece> {
-  const piece = await store.piece({ seq });
-  if (piece === null) throw new MemberError('piece-unknown', { read: String(seq) });
-  if (piece.member !== member.id) throw new MemberError('piece-not-yours', { seq });
-  return piece;
 }
 
 /** The newest open piece that lacks every weight that was told; what is there already is never written over unasked. */

@@ -1,20 +1,8 @@
 /** What may be told of a piece. The order is the platform's menu: what stands on the scale first. */
-import {
-  choice,
-  count,
-  cut,
-  day,
-  grade,
-  pan,
-  piece,
-  price,
-  saved,
-  shop,
-  style,
-  weight,
-  words,
-  yesNo,
-} from '../options.ts';
+import { BONES, WRAPS } from '../../shared/trade/keys.ts';
+import { cut, grade, style } from '../cut-options.ts';
+import { pan, price, saved, weight } from '../measure-options.ts';
+import { choice, count, day, piece, shop, words, yesNo } from '../options.ts';
 
 export const weighOptions = {
   cut: cut(),
@@ -27,13 +15,13 @@ export const weighOptions = {
   served: weight(),
   grade: grade(),
   style: style(),
-  bone: choice(['in', 'out']),
+  bone: choice(BONES),
   pieces: count(1, 99),
   bagged: weight(),
   added: weight(),
   pumped: yesNo(),
   saved: saved(),
-  wrap: choice(['none', 'paper', 'foil', 'boat']),
+  wrap: choice(WRAPS),
   shop: shop(),
   pan: pan(),
   pans: count(1, 20),

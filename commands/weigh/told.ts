@@ -2,6 +2,7 @@
 import type { Given } from '../../shared/chat/option.ts';
 import type { Piece, PieceChange } from '../../shared/club/piece.ts';
 import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
+import { LONGEST_TEXT } from '../../shared/measure/fold.ts';
 import { isEstimate } from '../../shared/measure/terms.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';
 import type { Told } from '../../shared/replies/weighed.ts';
@@ -95,9 +96,6 @@ function panUnder(given: WeighGiven, typed: Typed, names: readonly WeightName[])
   return { under, weight: (given.pan * (given.pans ?? 1)) as Nanograms };
 }
 
-/** The most characters of a weight that is read. */
-const LONGEST_WEIGHT = 60;
-
 /**
  * The texts with the pan taken off in the weight that it was under: kept beside all of a piece's texts, `pan:` alone
  * would not say any more which weight it belongs to.
@@ -107,7 +105,7 @@ function withoutPan(given: WeighGiven, typed: Typed): Typed {
   const under = panUnder(given, typed, weightsGiven(given))?.under;
   if (pan === undefined || under === undefined) return typed;
   const less = `${typed[under] ?? ''}${` - ${pan}`.repeat(given.pans ?? 1)}`;
-  return less.length > LONGEST_WEIGHT ? typed : { ...others, [under]: less };
+  return less.length > LONGEST_TEXT ? typed : { ...others, [under]: less };
 }
 
 function askWhichPan(typed: Typed, scale: readonly WeightName[], count: number): Ask {

@@ -50,6 +50,7 @@ export interface Press {
   value: string | null;
 }
 
+/** What pressing one of a command's actions does, who may, and who sees what comes of it. */
 export interface PressRule {
   by: Presser;
   audience: Audience;
@@ -58,6 +59,7 @@ export interface PressRule {
   run(context: Context, press: Press): Promise<Reply | Form>;
 }
 
+/** A command: everything that a platform needs to offer it, and the desk to run it. */
 export interface Command<O extends Options = Options> {
   /** `weigh`, or family and name: `mine units`. */
   name: string;
@@ -79,5 +81,8 @@ export function command<const O extends Options>(declared: Command<O>): Command 
   return declared as unknown as Command;
 }
 
-/** Whether a command's result is a form to fill in rather than a reply. */
+/**
+ * Whether a command's result is a form to fill in rather than a reply.
+ * @example isForm({ answer: 'Kept.', figures: {} }) // false
+ */
 export const isForm = (result: Reply | Form): result is Form => 'inputs' in result;

@@ -3,6 +3,7 @@ import type { RowProblem } from '../csv/read-row.ts';
 import type { ReplyFile } from './reply.ts';
 import type { SentFile } from './sent-file.ts';
 
+/** The formats in which a table is written. */
 export const TABLE_FORMATS = ['csv', 'json'] as const;
 /** `csv` can be read back; `json` has every figure. */
 export type TableFormat = (typeof TABLE_FORMATS)[number];
@@ -47,6 +48,7 @@ export interface TableKept extends TableRead {
   there: number;
 }
 
+/** Tables of pieces, in and out. */
 export interface Exchange {
   /**
    * Reads a table and keeps nothing.

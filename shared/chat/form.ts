@@ -11,6 +11,7 @@ export const MORE = 'more';
 /** Options that hold a list, which a form takes one a line. */
 const ONE_A_LINE: ReadonlySet<string> = new Set(['parts']);
 
+/** What a form is filled with. */
 export interface Filled {
   command: string;
   owner: string;
@@ -22,6 +23,9 @@ export interface Filled {
   say: Speech;
 }
 
+/**
+ * A command's form, filled with what is known so far: its first options an input each, all others in one paragraph.
+ */
 export function formOf({ command, owner, about, first, typed, say }: Filled): Form {
   const inputs = first.map((name): Input => {
     const hint = say.desk.hints[name]?.();

@@ -2,6 +2,7 @@
 import { MemberError } from '../errors.ts';
 import { isOneSlip } from '../trade/fold-name.ts';
 
+/** A line as read: the command's name, and the texts of its options by name. */
 export interface Line {
   command: string;
   options: Record<string, string>;

@@ -34,11 +34,13 @@ export interface Completer extends Reader {
   pieces(): Promise<readonly Piece[]>;
 }
 
+/** What is offered while somebody types: what the menu shows, and what it writes. */
 export interface Suggestion {
   label: string;
   value: string;
 }
 
+/** One option of a command. Without `complete` and `choices` nothing is offered. */
 export interface Option<Value> {
   kind: 'text' | 'yes-no' | 'member' | 'file';
   /** Whether its text may name units, which then hold for the bare numbers of the whole line. */

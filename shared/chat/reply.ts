@@ -1,5 +1,4 @@
 /** A reply in no platform's terms: what is said, shown and offered. */
-
 import type { Place } from '../club/store.ts';
 import type { Ask, MemberError } from '../errors.ts';
 import type { Picture } from '../pictures/picture.ts';
@@ -12,8 +11,13 @@ export type Figure =
   | null
   | readonly Figure[]
   | { readonly [name: string]: Figure };
+
+/** A reply's figures by name: weights in grams, shares as fractions, money in units of its currency. */
 export type Figures = { readonly [name: string]: Figure };
 
+/**
+ * What a command answers. The answer stands first, small print last; a phone shows four lines before the picture.
+ */
 export interface Reply {
   /** The answer itself: the first line. */
   answer: string;
@@ -97,6 +101,7 @@ export interface Menu {
   choices: readonly { label: string; value: string }[];
 }
 
+/** What can be pressed under a reply. */
 export type Action = Button | Menu;
 
 /** What a press says: which action of which command, made for whom, about what. */
@@ -113,12 +118,13 @@ export interface ActionId {
 
 /** A form of at most five inputs; what was sent comes back as options of `command`. */
 export interface Form {
+  /** At most 45 characters, as each label. */
   title: string;
-  /** At most 45 characters in its title and labels. */
   id: ActionId;
   inputs: readonly Input[];
 }
 
+/** One input of a form. */
 export interface Input {
   /** The option it fills; `more` is a paragraph of `name: value` lines. */
   name: string;

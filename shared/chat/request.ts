@@ -14,12 +14,14 @@ export interface Scene {
   now: number;
 }
 
+/** Something that a member does: types a command, presses a button or a menu, sends a form. */
 export type Request = Scene & { /** The interaction's id: the same one twice is done once. */ id: string } & (
     | { kind: 'command'; command: string; options: Readonly<Record<string, string>> }
     | { kind: 'press'; action: string; values: readonly string[] }
     | { kind: 'submit'; action: string; fields: Readonly<Record<string, string>> }
   );
 
+/** What a member has typed so far of one option, for suggestions. */
 export type Completion = Scene & {
   command: string;
   option: string;
@@ -30,6 +32,7 @@ export type Completion = Scene & {
 /** Who sees an answer: everyone in the channel, or the member alone. */
 export type Audience = 'club' | 'member';
 
+/** What comes back: a reply, or a form to fill in. */
 export type Answer =
   | {
       kind: 'reply';
@@ -54,10 +57,11 @@ export interface Coming {
   answer: Promise<Answer>;
 }
 
+/** One suggestion for an option. */
 export interface Choice {
-  /** What is shown, at most 100 characters. */
+  /** What is shown; a platform may cut it. */
   label: string;
-  /** What is typed in its place, at most 100 characters. */
+  /** What is typed in its place. One that is longer than a platform takes is not offered there. */
   value: string;
 }
 

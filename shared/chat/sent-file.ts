@@ -1,5 +1,6 @@
 /** A file that a member attached to a command: every option reaches its command as text, this one too. */
 
+/** A file as the platform tells of it; its bytes are fetched later. */
 export interface SentFile {
   /** Where the platform keeps it. */
   url: string;

@@ -15,7 +15,10 @@ const COLUMNS: Readonly<Partial<Record<ProblemCode | QuestionCode, Field>>> = {
   gap: 'left',
 };
 
-/** The column; null where the problem is that of the cell which was being read. */
+/**
+ * The column; null where the problem is that of the cell which was being read.
+ * @example blame(new MemberError('nothing-left', values)) // 'trim'
+ */
 export function blame({ code, values }: MemberError | Ask): Field | null {
   const about = values as Partial<{ part: WeightName; option: WeightName }>;
   if (code === 'part-above-whole') return about.part ?? null;

@@ -2,13 +2,14 @@
 import type { Club } from '../club/club.ts';
 import { MemberError } from '../errors.ts';
 import { isCurrency } from '../measure/currency.ts';
-import { type CalendarDay, readDay } from '../measure/day.ts';
+import type { CalendarDay } from '../measure/day.ts';
 import type { Currency } from '../measure/money.ts';
+import { readDay } from '../measure/read-day.ts';
 import { CUTS, type Cut, cutOf } from '../trade/cuts.ts';
-import { ALL_GRADES, gradeOfSpecies, readGrade } from '../trade/grades.ts';
+import { gradeOfSpecies, isGrade, readGrade } from '../trade/grades.ts';
 import type { CutKey, GradeKey, StyleKey } from '../trade/keys.ts';
 import { readCut } from '../trade/look-up.ts';
-import { readStyle, type StyleFamily, stylesOf } from '../trade/styles.ts';
+import { ALL_STYLES, readStyle } from '../trade/styles.ts';
 import { oneLine } from '../words/quote.ts';
 import type { Field } from './fields.ts';
 import { valueFinder } from './plain-words.ts';
@@ -21,12 +22,7 @@ const LONGEST_NAME = 60;
 const LONGEST = { shop: 60, note: 300, status: 1000 } as const;
 
 const BY_KEY: ReadonlyMap<string, Cut> = new Map(CUTS.map((cut) => [cut.key, cut]));
-const GRADES: ReadonlySet<string> = new Set(ALL_GRADES);
-const STYLES: ReadonlySet<string> = new Set(
-  (['brisket', 'butt', 'ribs'] satisfies StyleFamily[]).flatMap(stylesOf),
-);
-const isGrade = (text: string): text is GradeKey => GRADES.has(text);
-const isStyle = (text: string): text is StyleKey => STYLES.has(text);
+const isStyle = (text: string): text is StyleKey => ALL_STYLES.includes(text);
 
 function refuseLong(option: Field, text: string, limit: number): void {
   if (text.length > limit) throw new MemberError('text-too-long', { option, length: text.length, limit });
@@ -88,7 +84,7 @@ export function readCount(text: string): number {
   throw new MemberError('number-unreadable', { option: 'pieces', read: text, low: 1, high: MOST_PIECES });
 }
 
-/** An ISO 4217 code, also in small letters, or the sign of the club's own. @throws MemberError for anything else. */
+/** An ISO 4217 code, also in small letters. @throws MemberError for anything else. */
 export function readCurrency(text: string): Currency {
   const code = text.toUpperCase();
   if (!isCurrency(code)) throw new MemberError('csv-currency-unknown', { read: text });

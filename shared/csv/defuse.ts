@@ -6,7 +6,10 @@ const FORMULA = /^'*[=+\-@\t\r\uff1d\uff0b\uff0d\uff20]/;
 const LONG_NUMBER = /^'*\d{16,}$/;
 const DEFUSED = /^'+(?:[=+\-@\t\r\uff1d\uff0b\uff0d\uff20]|\d{16,}$)/;
 
-/** Whether a spreadsheet would take the text for a formula. */
+/**
+ * Whether a spreadsheet would take the text for a formula.
+ * @example startsFormula('=1+1') // true
+ */
 export const startsFormula = (text: string): boolean => FORMULA.test(text);
 
 /**

@@ -29,7 +29,10 @@ export const FIELDS = [
 /** Written after the others, and only where some piece needs them; read wherever they stand. */
 export const RARE_FIELDS = ['left', 'pumped'] as const;
 
+/** A column that only some tables have. */
 export type RareField = (typeof RARE_FIELDS)[number];
+
+/** A column, by the name under which it is written. */
 export type Field = (typeof FIELDS)[number] | RareField;
 
 /** Every column that is read. */

@@ -7,7 +7,7 @@ import { isOneSlip } from '../trade/fold-name.ts';
 import { WEIGHT_NAMES } from '../yield/piece.ts';
 import { ALL_FIELDS, type Field } from './fields.ts';
 import { HEADER_NAMES, TOTAL_NAMES } from './header-names.ts';
-import { plainLetters, plainWords, spellings } from './plain-words.ts';
+import { foldLetters, plainWords, spellings } from './plain-words.ts';
 
 /** One column that is read. */
 export interface Column {
@@ -20,6 +20,7 @@ export interface Column {
   unit: string;
 }
 
+/** The header of a table as read: its columns, and what is passed over. */
 export interface Header {
   columns: readonly Column[];
   /** Names of columns that are passed over. */
@@ -66,7 +67,7 @@ function columnOf(name: string, at: number): Column | null {
 
 /** What stands after the first `count` words, without brackets: `bought weight (lb)` after two is `lb`. */
 function restAfter(name: string, count: number): string {
-  const letters = plainLetters(name);
+  const letters = foldLetters(name);
   const words = [...letters.matchAll(/[\p{Letter}\p{Number}]+/gu)].slice(0, count);
   const last = words.at(-1);
   const rest = last === undefined ? '' : letters.slice(last.index + last[0].length);
@@ -98,7 +99,10 @@ function priceUnit(rest: string): string | null {
   }
 }
 
-/** How many cells of a row are names of columns. */
+/**
+ * How many cells of a row are names of columns.
+ * @example namesKnown(['Meat', 'Bought (lb)', 'x']) // 2
+ */
 export const namesKnown = (cells: readonly string[]): number =>
   cells.filter((cell, at) => columnOf(cell, at) !== null).length;
 

@@ -16,7 +16,10 @@ function readId(text: string, option: string, longest: number): string {
   return text;
 }
 
-/** @throws MemberError for what is no id of a piece, or is a number that a spreadsheet rounded. */
+/**
+ * @throws MemberError for what is no id of a piece, or is a number that a spreadsheet rounded.
+ * @example readPieceId('9f3c') // '9f3c'
+ */
 export const readPieceId = (text: string): string => readId(text, 'piece', LONGEST_PIECE);
 
 /**

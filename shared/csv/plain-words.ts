@@ -3,8 +3,11 @@
 const MARKS = /\p{Mark}/gu;
 const UMLAUTS: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue' };
 
-/** Lower case, without accents, one spelling for what looks alike. */
-export const plainLetters = (text: string): string =>
+/**
+ * Lower case, without accents, one spelling for what looks alike.
+ * @example foldLetters('Größe') // 'grosse'
+ */
+export const foldLetters = (text: string): string =>
   text.normalize('NFKD').replace(MARKS, '').replaceAll('ß', 'ss').toLowerCase();
 
 /**
@@ -12,7 +15,7 @@ export const plainLetters = (text: string): string =>
  * @example plainWords('Güte-Klasse (neu)') // 'gute klasse neu'
  */
 export const plainWords = (text: string): string =>
-  plainLetters(text)
+  foldLetters(text)
     .replace(/[^\p{Letter}\p{Number}]+/gu, ' ')
     .trim();
 

@@ -1,8 +1,9 @@
 /** What a row's last column says of its piece: confirmed, meant as typed, set aside and why. */
 import { MemberError } from '../errors.ts';
-import { plainLetters, spellings } from './plain-words.ts';
+import { foldLetters, spellings } from './plain-words.ts';
 import { STATUSES } from './value-names.ts';
 
+/** What a row's status says; `as typed` and `confirmed` never both. */
 export interface Status {
   /** Its poster confirmed it although it is unusual in the club. */
   confirmed: boolean;
@@ -26,7 +27,7 @@ const ASIDE = new RegExp(`^(?:${oneOf(STATUSES.aside)})(?::\\s*|$)`);
  */
 export function readStatus(text: string): Status {
   // Letter by letter, so that what stands after the colon is still found where it was.
-  const plain = [...text].map((letter) => plainLetters(letter).slice(0, 1) || ' ').join('');
+  const plain = [...text].map((letter) => foldLetters(letter).slice(0, 1) || ' ').join('');
   const sure = SURE.exec(plain);
   const rest = plain.slice(sure?.[0].length ?? 0);
   const aside = ASIDE.exec(rest);

@@ -4,6 +4,7 @@ import { WEIGHT_NAMES } from '../yield/piece.ts';
 import type { Field } from './fields.ts';
 import type { Header } from './header.ts';
 
+/** How a table writes its numbers and days. */
 export interface Survey {
   /** The mark that numbers are read with. */
   decimalMark: DecimalMark;
@@ -19,6 +20,7 @@ export interface Sightings {
   dayFirst: Set<boolean>;
 }
 
+/** Nothing seen yet: what `look` adds to. */
 export const noSightings = (): Sightings => ({ marks: new Set(), dayFirst: new Set() });
 
 /** Columns that hold numbers with a decimal mark. */
@@ -85,7 +87,10 @@ export function asMeant(text: string, { decimalMark, evident }: Survey): string 
   });
 }
 
-/** A day whose numbers' order the table shows, as ISO; any other as it is, without an hour. */
+/**
+ * A day whose numbers' order the table shows, as ISO; any other as it is, without an hour.
+ * @example dayAsMeant('4/7/2026', { ...survey, dayFirst: true }) // '2026-07-04'
+ */
 export function dayAsMeant(text: string, { dayFirst }: Survey): string {
   const day = text.replace(/(?<=\d)(?:T|\s+)\d{1,2}:\d{2}.*$/s, '');
   const [, one, two, year] = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4}|\d{2})$/.exec(day) ?? [];

@@ -12,7 +12,10 @@ import { statusText } from './status.ts';
 
 const NOTHING = '-';
 
-/** The rare columns that a piece needs. */
+/**
+ * The rare columns that a piece needs.
+ * @example rareFieldsOf(a pumped piece) // ['pumped']
+ */
 export const rareFieldsOf = ({ left, pumped }: Piece): readonly RareField[] => [
   ...(left === null ? [] : (['left'] as const)),
   ...(pumped ? (['pumped'] as const) : []),

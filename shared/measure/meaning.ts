@@ -62,7 +62,10 @@ export function numbers(
   return [{ value: add(ratio(BigInt(digits || '0')), fraction), decimals: '' }];
 }
 
-/** What a number's mark was taken for, as a settled doubt. */
+/**
+ * What a number's mark was taken for, as a settled doubt.
+ * @example markOf({ value, decimals: '', mark: 'thousands' }) // { mark: 'thousands' }
+ */
 export const markOf = ({ mark }: NumberReading): Settled => (mark === undefined ? {} : { mark });
 /** The one unit that a word stands for, or null if it is a pound that differs from place to place. */
 export const unitOf = (word: UnitWord): WeightUnit | null => (word.kind === 'some-pound' ? null : word.kind);
@@ -113,7 +116,10 @@ export function bareInKilos(numeral: Numeral, mark: DecimalMark): readonly Meani
 export const settling = (meanings: readonly Meaning[], more: Settled): readonly Meaning[] =>
   meanings.map((meaning) => ({ ...meaning, settled: { ...meaning.settled, ...more } }));
 
-/** Pounds for who thinks in pounds, kilos for who thinks in kilos, both for who never said. */
+/**
+ * Pounds for who thinks in pounds, kilos for who thinks in kilos, both for who never said.
+ * @example inOwnUnits({ ...setting, units: 'kg' }, pounds, kilos) // what `kilos` gives
+ */
 export function inOwnUnits(
   { units, decimalMark }: Setting,
   pounds: () => readonly Meaning[],
@@ -124,7 +130,10 @@ export function inOwnUnits(
   return (decimalMark === ',' ? both.reverse() : both).flat();
 }
 
-/** A number without a unit: what it means depends on what is written beside it, and on who wrote it. */
+/**
+ * A number without a unit: what it means depends on what is written beside it, and on who wrote it.
+ * @example bareNumber(of `14.8`, { ...setting, units: 'lb', decimals: null }) // 14.8 lb, 14 lb 8 oz
+ */
 export function bareNumber(numeral: Numeral, setting: Setting): readonly Meaning[] {
   const { before, after, decimals, decimalMark: mark } = setting;
   const beside = (kind: UnitWord['kind']) => before.has(kind) || after.has(kind);

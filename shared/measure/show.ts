@@ -19,6 +19,7 @@ export interface Form {
   currency?: Currency;
 }
 
+/** How everything is printed for one reader. */
 export interface Show {
   readonly form: Form;
   /** In the reader's units: `2 lb 9.4 oz`, `1.17 kg`, `720 g`. */
@@ -31,7 +32,7 @@ export interface Show {
   share(fraction: number): string;
   /** Rounded half up to the currency's digits: `$35.62`. */
   money(money: Money): string;
-  /** As it was typed, in words' place: `$4.99/lb`, `$77.96 in all`. Reads back. */
+  /** The amount as it was typed, and what it is for: `$4.99/lb`, `$77.96 in all`. Reads back. */
   price(price: Price): string;
   /** `Jul 4, 2026`, `4 Jul 2026`, `4. Juli 2026`: as the locale has it, or ISO where we could not read that back. */
   day(day: CalendarDay): string;

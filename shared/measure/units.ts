@@ -3,12 +3,15 @@
 /** A weight: a whole number of nanograms, exact up to 9 tonnes. One ounce is 28,349,523,125 of them. */
 export type Nanograms = number & { readonly unit: 'ng' };
 
+/** The systems of units. */
+export const UNITS = ['lb', 'kg'] as const;
 /** The system a member thinks in. */
-export type Units = 'lb' | 'kg';
+export type Units = (typeof UNITS)[number];
 
 /** How a decimal is written: `14.83` or `14,83`. */
 export type DecimalMark = '.' | ',';
 
+/** Nanograms in one of each unit. */
 export const NANOGRAMS = {
   g: 1_000_000_000 as Nanograms,
   kg: 1_000_000_000_000 as Nanograms,
@@ -18,6 +21,7 @@ export const NANOGRAMS = {
   lb: 453_592_370_000 as Nanograms,
 } as const;
 
+/** The units that weights are written in. */
 export type WeightUnit = keyof typeof NANOGRAMS;
 
 /** Grams as a plain number, for `figures`: `grams(NANOGRAMS.lb)` is 453.59237. */

@@ -13,6 +13,7 @@ const LEAST_STEP = 7;
 const MEAN_WIDTH = 5;
 const RANGE_WIDTH = 4;
 
+/** What is drawn of one group. */
 export interface RowMarks {
   /** Ascending fractions. */
   shares: readonly number[];
@@ -26,6 +27,7 @@ export interface RowMarks {
   range: readonly [number, number] | null;
 }
 
+/** What the series are called in a legend. */
 export interface RowNames {
   pieces: string;
   mine: string;

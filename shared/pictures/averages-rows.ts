@@ -2,14 +2,14 @@
 import { FEWEST_FOR_HALF, type GroupFigures } from '../club/group.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { Averaged } from '../yield/measure.ts';
+import { fitsAlt, shortened, withinAlt } from './alt.ts';
 import type { RowMarks } from './averages-marks.ts';
 
-/** The platform's for a description. */
-const MOST_ALT = 1024;
 const LONGEST_NAME = 40;
 
 type Words = PictureWords['averages'];
 
+/** One group of pieces, and its figures. */
 export interface Group {
   /** Drawn as it stands, so no names of people. */
   name: string;
@@ -25,6 +25,7 @@ export interface Group {
   high?: number | null;
 }
 
+/** What the picture of averages shows. */
 export interface Grouped {
   measure: Averaged;
   /** What all of them are of: `Whole packer brisket, by grade`. Drawn as it stands. */
@@ -35,6 +36,7 @@ export interface Grouped {
   groups: readonly Group[];
 }
 
+/** A group with its marks. */
 export interface Row extends RowMarks {
   group: Group;
   /** Told in figures for one piece as well. */
@@ -86,22 +88,21 @@ export function altOf(
   foot: readonly string[],
   words: Words,
 ): string {
-  const said = (spreads: boolean) =>
-    [
-      words.altHead({ about: [...about].slice(0, 2 * LONGEST_NAME).join(''), measure }),
-      ...(mean === null ? [] : [words.altMean({ measure, share: mean })]),
-      ...rows.flatMap(({ group: { name, figures }, told, half, range }) => [
-        words.altGroup({
-          measure,
-          name: [...name].slice(0, LONGEST_NAME).join(''),
-          share: told,
-          count: figures.pieces,
-          members: figures.members,
-        }),
-        ...(spreads && half !== null ? [words.altHalf({ measure, low: half[0], high: half[1] })] : []),
-        ...(spreads && range !== null ? [words.altRange({ measure, low: range[0], high: range[1] })] : []),
-      ]),
-      ...foot.slice(1).map((line) => `${line}.`),
-    ].join(' ');
-  return said(true).length <= MOST_ALT ? said(true) : said(false).slice(0, MOST_ALT);
+  const said = (spreads: boolean) => [
+    words.altHead({ about: shortened(about), measure }),
+    ...(mean === null ? [] : [words.altMean({ measure, share: mean })]),
+    ...rows.flatMap(({ group: { name, figures }, told, half, range }) => [
+      words.altGroup({
+        measure,
+        name: [...name].slice(0, LONGEST_NAME).join(''),
+        share: told,
+        count: figures.pieces,
+        members: figures.members,
+      }),
+      ...(spreads && half !== null ? [words.altHalf({ measure, low: half[0], high: half[1] })] : []),
+      ...(spreads && range !== null ? [words.altRange({ measure, low: range[0], high: range[1] })] : []),
+    ]),
+    ...foot.slice(1).map((line) => `${line}.`),
+  ];
+  return withinAlt(fitsAlt(said(true)) ? said(true) : said(false));
 }

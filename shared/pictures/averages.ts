@@ -11,15 +11,16 @@ import {
   INNER_WIDTH,
   lineHeight,
   MARGIN,
+  namesScale,
   options,
-  PLAIN_FONT,
+  PLAIN_NAMES,
   plainOptions,
   SIZE,
   WIDTH,
 } from './frame.ts';
 import type { Note } from './notes.ts';
 import { INK, OKABE_ITO, QUIET_INK } from './palette.ts';
-import type { Json, Picture } from './picture.ts';
+import type { Picture } from './picture.ts';
 
 /** More rows are more than a phone shows at a time. */
 const MOST_GROUPS = 12;
@@ -63,18 +64,12 @@ function rowNotes(
   ];
 }
 
-/** The rows' names and means beside an axis of their own, for a renderer that draws no notes. */
-const namesScale = (rows: readonly Row[], measure: Averaged, words: Words): Json => ({
-  type: 'category',
-  axis: 'y',
-  display: false,
-  offset: true,
-  grid: { display: false },
-  labels: rows.map(({ group: { name, own }, told }, index) => [
+/** The rows' names and means, for a renderer that draws no notes. */
+const plainNames = (rows: readonly Row[], measure: Averaged, words: Words) =>
+  rows.map(({ group: { name, own }, told }, index) => [
     own ? words.unnamed({ nth: index + 1 }) : name,
     words.mean({ measure, share: told }),
-  ]),
-});
+  ]);
 
 /** The picture of one group or of several; of many the twelve with the most pieces. Throws a RangeError without any piece. */
 export function averagesOf(grouped: Grouped, words: Words): Picture {
@@ -124,12 +119,12 @@ export function averagesOf(grouped: Grouped, words: Words): Picture {
       data: { datasets: marksOf(axis, rows, names) },
       options: {
         ...options(dataTop, height - bottom, notes),
-        scales: { ...scales(axis, rows.length * each), names: namesScale(rows, measure, words) },
+        scales: { ...scales(axis, rows.length * each), names: namesScale(plainNames(rows, measure, words)) },
       },
     },
     plain: plainOptions(words.title({ measure }), true, {
       x: plainScale(measure, words.axis),
-      names: { display: true, ticks: { autoSkip: false, font: PLAIN_FONT } },
+      names: PLAIN_NAMES,
     }),
   };
 }

@@ -1,7 +1,7 @@
 /** The axis of shares or of money below a picture: from where to where, and its lines and figures. */
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { Averaged } from '../yield/measure.ts';
-import { INNER_WIDTH, lineHeight, MARGIN, PLAIN_FONT, SIZE } from './frame.ts';
+import { INNER_WIDTH, lineHeight, MARGIN, PERCENT, PLAIN_FONT, SIZE } from './frame.ts';
 import { moneyAxis } from './money-axis.ts';
 import type { Note } from './notes.ts';
 import { GRID, QUIET_INK } from './palette.ts';
@@ -54,11 +54,17 @@ export function axisOf(values: readonly number[]): Axis {
 export const axisFor = (measure: Averaged, values: readonly number[]): Axis =>
   measure === 'cost' ? moneyAxis(values) : axisOf(values);
 
-/** Layout pixels from the left edge of the data. */
+/**
+ * Layout pixels from the left edge of the data.
+ * @example along({ min: 0.1, max: 0.3, ticks }, 0.2) // 332: half of the data's width
+ */
 export const along = ({ min, max }: Axis, share: number): number =>
   ((share - min) / (max - min)) * INNER_WIDTH;
 
-/** The share at a place, back to what a picture needs of it. */
+/**
+ * The share at a place, back to what a picture needs of it.
+ * @example shareAt({ min: 0.1, max: 0.3, ticks }, 332) // 0.2
+ */
 export const shareAt = ({ min, max }: Axis, pixels: number): number =>
   Math.round((min + (pixels / INNER_WIDTH) * (max - min)) * 1e5) / 1e5;
 
@@ -126,9 +132,6 @@ export const scales = ({ min, max, ticks }: Axis, height: number): { readonly [k
   },
   y: { type: 'linear', display: false, offset: false, min: 0, max: height, reverse: true },
 });
-
-/** As `Intl.NumberFormat` takes it. Both, since the chart sets both by itself. */
-const PERCENT = { style: 'percent', minimumFractionDigits: 0, maximumFractionDigits: 0 };
 
 /** The same axis where no notes are drawn: with the chart's own figures. */
 export const plainScale = (measure: Averaged, words: AxisWords): { readonly [key: string]: Json } => ({

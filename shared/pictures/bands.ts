@@ -1,6 +1,7 @@
 /** Bands from one share to another, behind or over the dots of a row. */
 import type { Json } from './picture.ts';
 
+/** One band, and the row on which it lies. */
 export interface Band {
   /** Fractions. */
   span: readonly [number, number];

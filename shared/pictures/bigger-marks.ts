@@ -26,12 +26,14 @@ export interface BoldLine {
   high: readonly [number, number];
 }
 
+/** What is drawn of a question about size. */
 export interface BiggerMarks {
   pieces: readonly Point[];
   lines: readonly OwnLine[];
   bold: BoldLine | null;
 }
 
+/** What the series are called in a legend. */
 export interface BiggerNames {
   pieces: string;
   lines: string;

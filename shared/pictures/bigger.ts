@@ -4,13 +4,24 @@ import type { Show } from '../measure/show.ts';
 import { NANOGRAMS, grams as plainGrams } from '../measure/units.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { Measure } from '../yield/measure.ts';
+import { shortened, withinAlt } from './alt.ts';
 import { axisNotes, endNotes, FIGURES_WIDTH, sharesOf, WEIGHTS_HEIGHT, weightsOf } from './bigger-axes.ts';
 import { type BiggerMarks, biggerMarks, boldLineOf, chosenPieces, type Turning } from './bigger-marks.ts';
-import { foot, head, lineHeight, MARGIN, options, PLAIN_FONT, plainOptions, SIZE, WIDTH } from './frame.ts';
+import {
+  foot,
+  head,
+  lineHeight,
+  MARGIN,
+  options,
+  PERCENT,
+  PLAIN_FONT,
+  plainOptions,
+  SIZE,
+  WIDTH,
+} from './frame.ts';
 import type { Note } from './notes.ts';
 import { OKABE_ITO, QUIET_INK } from './palette.ts';
 import type { Json, Picture } from './picture.ts';
-import { shortened, withinAlt } from './rank-columns.ts';
 import { type Ticks, tickScale } from './ticks.ts';
 
 /** Layout pixels: the data, and the lines of words above and below them. */
@@ -26,6 +37,7 @@ type Words = PictureWords['bigger'];
 /** What the pieces say: the difference in shares, big less small, and its ends. */
 export type BiggerFinding = Turning;
 
+/** What the picture of a question about size shows. */
 export interface Bigger extends Scatter {
   measure: Measure;
   /** What it is of: `Whole packer brisket, this year`. Drawn as it stands, so no names of people. */
@@ -84,9 +96,6 @@ function altOf(of: Bigger, { pieces, bold }: Drawn, words: Words): string {
     `${words.counts({ count, members, drawn: pieces.length })}.`,
   ]);
 }
-
-/** As `Intl.NumberFormat` takes it. Both, since the chart sets both by itself. */
-const PERCENT = { style: 'percent', minimumFractionDigits: 0, maximumFractionDigits: 0 };
 
 function plainOf(
   { measure, finding }: Bigger,

@@ -17,6 +17,7 @@ const STEPS = [18, 16, 14, 12, 11, 10, 9, 8, 7, 6, 5] as const;
 /** Between two dots, so that they stay two. */
 const BETWEEN = 1.5;
 
+/** The radius of dots that stand this far apart, in layout pixels: 8.25 for 18. */
 export const radiusOf = (step: number): number => (step - BETWEEN) / 2;
 
 /** Runs of values that are less than a step from their first one. */
@@ -30,7 +31,10 @@ function runs(sorted: readonly number[], step: number): readonly (readonly numbe
   return found;
 }
 
-/** How many the highest stack of a row holds. */
+/**
+ * How many the highest stack of a row holds.
+ * @example highest([100, 104, 150], 8) // 2
+ */
 export const highest = (sorted: readonly number[], step: number): number =>
   Math.max(0, ...runs(sorted, step).map(({ length }) => length));
 

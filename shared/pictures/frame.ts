@@ -8,13 +8,14 @@ import type { Note } from './notes.ts';
 import { INK, QUIET_INK } from './palette.ts';
 import type { Json } from './picture.ts';
 
-/** Layout pixels. */
+/** Layout pixels: of every picture, at both of its sides, and between them. */
 export const WIDTH = 720;
 export const MARGIN = 28;
 export const INNER_WIDTH = WIDTH - 2 * MARGIN;
 
 /** The shipped font, and its other half, which has the letters of central Europe and Turkey. */
 export const FONT = 'Trimtally Sans';
+/** Its other half, with the letters of central Europe and Turkey. */
 export const FONT_MORE = 'Trimtally Sans More';
 
 /** Heights of letters in layout pixels. */
@@ -42,7 +43,10 @@ const GAP = 16;
 const FIGURES_WIDTH = 112;
 const FIGURE = 0.6;
 
-/** How wide a column of bold figures is: amounts of money may be longer than shares. */
+/**
+ * How wide a column of bold figures is: amounts of money may be longer than shares.
+ * @example figureWidth(['17.4 %']) // 112, the least
+ */
 export const figureWidth = (figures: readonly string[]): number =>
   Math.max(FIGURES_WIDTH, ...figures.map(({ length }) => Math.ceil(length * SIZE.label * FIGURE)));
 
@@ -148,3 +152,22 @@ export const plainOptions = (
   },
   scales,
 });
+
+/** As `Intl.NumberFormat` takes it. Both, since the chart sets both by itself. */
+export const PERCENT = { style: 'percent', minimumFractionDigits: 0, maximumFractionDigits: 0 };
+
+/**
+ * What rows are called beside an axis of their own, a line or two each, for a renderer that draws no notes: hidden, until
+ * {@link PLAIN_NAMES} shows it.
+ */
+export const namesScale = (labels: readonly (readonly string[])[]): Json => ({
+  type: 'category',
+  axis: 'y',
+  display: false,
+  offset: true,
+  grid: { display: false },
+  labels,
+});
+
+/** Shows a {@link namesScale}. */
+export const PLAIN_NAMES = { display: true, ticks: { autoSkip: false, font: PLAIN_FONT } };

@@ -1,8 +1,9 @@
 /** Labels side by side: what a weight on the plate costs of each, and where it lies 8 times in 10. */
 import { aboutMoney, type Currency } from '../measure/money.ts';
 import { isOwnCut } from '../trade/own-cuts.ts';
+import type { LabelWords } from '../words/en/label-text.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
-import type { LabelWords } from '../words/en/shop.ts';
+import { type Axis, scales } from './axis.ts';
 import { bandsOf } from './bands.ts';
 import {
   foot,
@@ -10,15 +11,17 @@ import {
   INNER_WIDTH,
   lineHeight,
   MARGIN,
+  namesScale,
   options,
   PLAIN_FONT,
+  PLAIN_NAMES,
   plainOptions,
   SIZE,
   WIDTH,
 } from './frame.ts';
-import { type MoneyAxis, moneyAxis } from './money-axis.ts';
+import { moneyAxis } from './money-axis.ts';
 import type { Note } from './notes.ts';
-import { GRID, INK, OKABE_ITO, OUTLINE, QUIET_INK } from './palette.ts';
+import { INK, OKABE_ITO, OUTLINE, QUIET_INK } from './palette.ts';
 import type { Json, Picture } from './picture.ts';
 
 /** Layout pixels: a row is a line of text, its marks below, and room to the next. */
@@ -27,12 +30,14 @@ const MARK_ROW = 44;
 const ROW = TEXT_ROW + MARK_ROW;
 const COST_WIDTH = { best: 250, other: 140 } as const;
 const BAR = 8;
+const BAR_OF_OTHERS = '#C8C8C8';
 const RADIUS = { best: 16, other: 11 } as const;
 const FIGURES_DOWN = 22;
 const FOOT = 26;
 
 type Words = PictureWords['labels'];
 
+/** One label, and what it comes to. */
 export interface DrawnLabel {
   words: LabelWords;
   /** Per unit of weight on the plate, in the currency's units. */
@@ -43,6 +48,7 @@ export interface DrawnLabel {
   best: boolean;
 }
 
+/** What the picture of labels shows. */
 export interface DrawnLabels {
   /** The cut; null for several. Drawn as it stands. */
   about: string | null;
@@ -110,7 +116,7 @@ function marksOf(labels: readonly DrawnLabel[], words: Words): readonly Json[] {
     span: [low, high] as const,
     middle: middleOf(index),
   }));
-  const colours = labels.map(({ best }) => (best ? OKABE_ITO.sky : '#C8C8C8'));
+  const colours = labels.map(({ best }) => (best ? OKABE_ITO.sky : BAR_OF_OTHERS));
   return [
     ...series(true, words.best()),
     ...series(false, words.others()),
@@ -118,7 +124,7 @@ function marksOf(labels: readonly DrawnLabel[], words: Words): readonly Json[] {
   ];
 }
 
-function axisNotes(axis: MoneyAxis, bottom: number, currency: Currency, words: Words): readonly Note[] {
+function axisNotes(axis: Axis, bottom: number, currency: Currency, words: Words): readonly Note[] {
   return axis.ticks.map((at, index) => ({
     text: words.tick({ cost: aboutMoney(at, currency) }),
     x: index === 0 ? MARGIN : index === axis.ticks.length - 1 ? WIDTH - MARGIN : { at },
@@ -132,6 +138,13 @@ function axisNotes(axis: MoneyAxis, bottom: number, currency: Currency, words: W
 /** A label as others may draw it: a cut of the club's own is the club's own word. */
 const withoutOwnWord = (label: LabelWords): LabelWords =>
   label.cut !== null && isOwnCut(label.cut) ? { ...label, cut: null } : label;
+
+/** The labels and what they come to, for a renderer that draws no notes. */
+const plainNames = (labels: readonly DrawnLabel[], words: Words) =>
+  labels.map(({ words: label, cost, currency }) => [
+    words.name(withoutOwnWord(label)),
+    words.cost({ cost: aboutMoney(cost, currency) }),
+  ]);
 
 /** The picture of labels. Nobody's words stand in it: a label is drawn as it was read. */
 export function labelsPicture({ about, labels, close }: DrawnLabels, words: Words): Picture {
@@ -162,55 +175,26 @@ export function labelsPicture({ about, labels, close }: DrawnLabels, words: Word
       data: { datasets: marksOf(labels, words) },
       options: {
         ...options(dataTop, height - bottom, notes),
-        scales: {
-          x: {
-            type: 'linear',
-            min: axis.min,
-            max: axis.max,
-            border: { display: false },
-            grid: { color: GRID, drawTicks: false, lineWidth: 2 },
-            ticks: { display: false, stepSize: (axis.ticks[1] ?? axis.max) - axis.min, padding: 0 },
-          },
-          y: {
-            type: 'linear',
-            display: false,
-            offset: false,
-            min: 0,
-            max: labels.length * ROW,
-            reverse: true,
-          },
-          names: {
-            type: 'category',
-            axis: 'y',
-            display: false,
-            offset: true,
-            grid: { display: false },
-            labels: labels.map(({ words: label, cost, currency }) => [
-              words.name(withoutOwnWord(label)),
-              words.cost({ cost: aboutMoney(cost, currency) }),
-            ]),
-          },
-        },
+        scales: { ...scales(axis, labels.length * ROW), names: namesScale(plainNames(labels, words)) },
       },
     },
     plain: plainOptions(words.title(), true, {
       x: { display: true, ticks: { display: true, padding: 4, font: PLAIN_FONT } },
-      names: { display: true, ticks: { autoSkip: false, font: PLAIN_FONT } },
+      names: PLAIN_NAMES,
     }),
   };
 }
 
 /** The same in words. */
 function altOf(labels: readonly DrawnLabel[], about: string, words: Words): string {
-  const money = (amount: number, currency: Currency) => aboutMoney(amount, currency);
   return [
     words.altHead({ about }),
     ...labels.map(({ words: label, cost, low, high, currency }) =>
       words.altLabel({
         label,
-        cost: money(cost, currency),
-        low: money(low, currency),
-        high: money(high, currency),
+        cost: aboutMoney(cost, currency),
+        low: aboutMoney(low, currency),
+        high: aboutMoney(high, currency),
       }),
     ),
   ].join(' ');

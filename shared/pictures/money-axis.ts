@@ -1,12 +1,5 @@
 /** An axis of money below a picture: from where to where, and the amounts at its lines. */
-import { INNER_WIDTH } from './frame.ts';
-
-/** Amounts in the currency's units. `ticks` are ascending, the first is the least and the last the greatest. */
-export interface MoneyAxis {
-  min: number;
-  max: number;
-  ticks: readonly number[];
-}
+import type { Axis } from './axis.ts';
 
 const STEPS = [1, 2, 5, 10] as const;
 const MOST_TICKS = 6;
@@ -31,7 +24,7 @@ export function roundStep(span: number, parts: number): number {
  * @param values one or more; below 0 what was saved is worth more than what was paid
  * @example moneyAxis([8.97, 10.95]).ticks // [8.5, 9, 9.5, 10, 10.5, 11]
  */
-export function moneyAxis(values: readonly number[]): MoneyAxis {
+export function moneyAxis(values: readonly number[]): Axis {
   const [least, greatest] = [Math.min(...values), Math.max(...values)];
   const span = Math.max(SPAN_OF_NOTHING, LEAST_SPAN * Math.max(Math.abs(least), Math.abs(greatest)));
   const wider = Math.max(0, span - (greatest - least)) / 2;
@@ -43,7 +36,3 @@ export function moneyAxis(values: readonly number[]): MoneyAxis {
 }
 
 const rounded = (value: number): number => Math.round(value * 1e6) / 1e6;
-
-/** Layout pixels from the left edge of the data. */
-export const alongMoney = ({ min, max }: MoneyAxis, value: number): number =>
-  ((value - min) / (max - min)) * INNER_WIDTH;

@@ -18,6 +18,7 @@ export interface PairMark {
   verdict: Verdict;
 }
 
+/** A row, and where it stands. */
 export interface PairRowMark {
   /** Null while it is too early. */
   mark: PairMark | null;
@@ -25,6 +26,7 @@ export interface PairRowMark {
   middle: number;
 }
 
+/** What the series are called in a legend. */
 export interface PairNames {
   differences: string;
   ranges: string;

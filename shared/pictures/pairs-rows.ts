@@ -2,14 +2,15 @@
 import { verdictOf } from '../statistics/verdict.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { Measure } from '../yield/measure.ts';
+import { fitsAlt, shortened, withinAlt } from './alt.ts';
 import type { PairMark } from './pairs-marks.ts';
-import { fitsAlt, shortened, withinAlt } from './rank-columns.ts';
 import { type Ticks, ticksOf } from './ticks.ts';
 
 const LONGEST_NAME = 60;
 
 type Words = PictureWords['pairs'];
 
+/** Two kinds of pieces, and what the first-named loses more than the other. */
 export interface Pair {
   /** `Prime against Choice`. Drawn as it stands, so no names of people. */
   name: string;
@@ -21,6 +22,7 @@ export interface Pair {
   high: number | null;
 }
 
+/** What the picture of pairs shows. */
 export interface Pairs {
   measure: Measure;
   /** What all of them are of: `Whole packer brisket, by grade`. Drawn as it stands. */
@@ -33,6 +35,7 @@ export interface Pairs {
   pairs: readonly Pair[];
 }
 
+/** A pair, and what is drawn of it; nothing while it is too early. */
 export interface Row {
   pair: Pair;
   mark: PairMark | null;
@@ -101,15 +104,9 @@ function beside(name: string): string {
   return letters.length <= LONGEST_BESIDE ? name : `${letters.slice(0, LONGEST_BESIDE - 1).join('')}…`;
 }
 
-/** The rows' names and differences beside an axis of their own, for a renderer that draws no notes. */
-export const namesScale = (rows: readonly Row[], words: Words) => ({
-  type: 'category',
-  axis: 'y',
-  display: false,
-  offset: true,
-  grid: { display: false },
-  labels: rows.map(({ pair: { name, own, difference }, mark }, index) => [
+/** The rows' names and differences, for a renderer that draws no notes: `['Prime against Choice', '-2.2']`. */
+export const plainNames = (rows: readonly Row[], words: Words) =>
+  rows.map(({ pair: { name, own, difference }, mark }, index) => [
     own ? words.unnamed({ nth: index + 1 }) : beside(name),
     mark === null || difference === null ? words.early() : words.points({ difference }),
-  ]),
-});
+  ]);

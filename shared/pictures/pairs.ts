@@ -7,15 +7,17 @@ import {
   INNER_WIDTH,
   lineHeight,
   MARGIN,
+  namesScale,
   options,
   PLAIN_FONT,
+  PLAIN_NAMES,
   plainOptions,
   SIZE,
   WIDTH,
 } from './frame.ts';
 import type { Note } from './notes.ts';
 import { type PairRowMark, pairSeries } from './pairs-marks.ts';
-import { altOf, axisOf, namesScale, type Pairs, POINTS, type Row, rowOf } from './pairs-rows.ts';
+import { altOf, axisOf, type Pairs, POINTS, plainNames, type Row, rowOf } from './pairs-rows.ts';
 import { INK, QUIET_INK } from './palette.ts';
 import type { Picture } from './picture.ts';
 import { type Ticks, tickScale } from './ticks.ts';
@@ -156,7 +158,7 @@ export function pairsOf(of: Pairs, words: Words): Picture {
         scales: {
           x: tickScale(axis),
           y: { type: 'linear', display: false, offset: false, min: 0, max: rows.length * ROW, reverse: true },
-          names: namesScale(rows, words),
+          names: namesScale(plainNames(rows, words)),
         },
       },
     },
@@ -166,7 +168,7 @@ export function pairsOf(of: Pairs, words: Words): Picture {
         ticks: { display: true, padding: 4, font: PLAIN_FONT },
         title: { display: true, text: words.axis.caption({ measure }), font: PLAIN_FONT },
       },
-      names: { display: true, ticks: { autoSkip: false, font: PLAIN_FONT } },
+      names: PLAIN_NAMES,
     }),
   };
 }

@@ -3,6 +3,7 @@
 /** Plain JSON: no functions, so that it can be sent, compared and kept. */
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
 
+/** A picture, ready for any renderer. */
 export interface Picture {
   /** The file's name without its ending, lower case: `where-it-went`. */
   name: string;

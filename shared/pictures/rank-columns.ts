@@ -1,13 +1,10 @@
-/** What pictures by rank share: which rows are drawn, the columns beside the marks, the same in words. */
+/** What pictures by rank share: which rows are drawn, and the columns beside the marks. */
 import { MARGIN, SIZE, WIDTH } from './frame.ts';
 import type { Note } from './notes.ts';
 import { INK, QUIET_INK } from './palette.ts';
 
 /** More rows are more than a phone shows at a time. */
 export const MOST_RANKS = 12;
-/** The platform's for a description. */
-const MOST_ALT = 1024;
-const LONGEST_ABOUT = 80;
 
 /** Layout pixels. */
 export const ROW = 46;
@@ -46,6 +43,7 @@ export function headNotes(figures: number, middle: number, words: HeadWords): re
   ];
 }
 
+/** The columns of one row. */
 export interface RankText {
   place: string;
   pieces: string;
@@ -72,20 +70,3 @@ export function rankNotes(
     ...(figure === null ? [] : [{ ...line, text: figure, x: WIDTH - MARGIN, align: 'right' } as const]),
   ];
 }
-
-/** No more of what a picture is about than leaves room for its figures. */
-export const shortened = (about: string): string => [...about].slice(0, LONGEST_ABOUT).join('');
-
-/** As many of the sentences as a description takes, whole ones only. */
-export function withinAlt(sentences: readonly string[]): string {
-  let text = '';
-  for (const sentence of sentences) {
-    const longer = text === '' ? sentence : `${text} ${sentence}`;
-    if (longer.length > MOST_ALT) break;
-    text = longer;
-  }
-  return text;
-}
-
-/** Whether a description takes all of these sentences. */
-export const fitsAlt = (sentences: readonly string[]): boolean => sentences.join(' ').length <= MOST_ALT;

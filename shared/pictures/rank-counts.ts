@@ -1,19 +1,11 @@
 /** People by how many pieces they weighed in, as numbers: a bar each. */
 import type { Show } from '../measure/show.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
+import { shortened, withinAlt } from './alt.ts';
 import { foot, head, MARGIN, options, PLAIN_FONT, plainOptions, WIDTH } from './frame.ts';
 import { OKABE_ITO, PALE_BLUE } from './palette.ts';
 import type { Picture } from './picture.ts';
-import {
-  HEAD_ROW,
-  headNotes,
-  MOST_RANKS,
-  paddingOf,
-  ROW,
-  rankNotes,
-  shortened,
-  withinAlt,
-} from './rank-columns.ts';
+import { HEAD_ROW, headNotes, MOST_RANKS, paddingOf, ROW, rankNotes } from './rank-columns.ts';
 
 /** Layout pixels. */
 const BAR = 26;
@@ -22,6 +14,7 @@ const NO_FIGURES = 0;
 
 type Words = PictureWords['rankCounts'];
 
+/** What the picture of a ranking by pieces shows. */
 export interface RankCounts {
   /** What is counted: `Every cut, this season`. Drawn as it stands, so no names of people. */
   about: string;

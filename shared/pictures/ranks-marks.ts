@@ -10,6 +10,7 @@ const RADIUS = { leads: 15, dot: 10, square: 11, ring: 9 } as const;
 const RING_WIDTH = 4;
 const EDGE_WIDTH = 2;
 
+/** What is drawn of one row. */
 export interface RankMark {
   /** Fractions. */
   share: number;
@@ -20,6 +21,7 @@ export interface RankMark {
   middle: number;
 }
 
+/** What the series are called in a legend. */
 export interface RankNames {
   standing: Readonly<Record<Standing, () => string>>;
   range: () => string;

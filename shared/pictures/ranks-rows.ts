@@ -2,7 +2,8 @@
 import type { PictureWords } from '../words/en/pictures.ts';
 import type { Standing } from '../words/en/ranks.ts';
 import type { Averaged } from '../yield/measure.ts';
-import { fitsAlt, MOST_RANKS, ROW, shortened, withinAlt } from './rank-columns.ts';
+import { fitsAlt, shortened, withinAlt } from './alt.ts';
+import { MOST_RANKS, ROW } from './rank-columns.ts';
 import type { RankMark } from './ranks-marks.ts';
 
 /** Layout pixels: from the last placed row to the first one below the divider. */
@@ -10,6 +11,7 @@ export const DIVIDED = 48;
 
 type Words = PictureWords['ranks'];
 
+/** One row of a ranking. */
 export interface Rank {
   /** From 1. A number stands for a person here. */
   place: number;
@@ -24,6 +26,7 @@ export interface Rank {
   provisional: boolean;
 }
 
+/** What the picture of a ranking shows. */
 export interface Ranks {
   measure: Averaged;
   /** What is ranked: `Whole packer brisket, this season`. Drawn as it stands, so no names of people. */
@@ -34,6 +37,7 @@ export interface Ranks {
   all: number;
 }
 
+/** A row, and where it stands. */
 export type Row = Rank & RankMark;
 
 const standingOf = ({ separable, provisional }: Rank, first: boolean): Standing =>
@@ -42,6 +46,7 @@ const standingOf = ({ separable, provisional }: Rank, first: boolean): Standing 
 const inside = (measure: Averaged, share: number): number =>
   measure === 'cost' ? share : Math.min(1, Math.max(0, share));
 
+/** The rows that are drawn, and how high they are together. */
 export interface LaidOut {
   rows: readonly Row[];
   /** Where the provisional ones begin; null without any. Layout pixels from the top of the data. */

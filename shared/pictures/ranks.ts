@@ -8,15 +8,16 @@ import {
   head,
   lineHeight,
   MARGIN,
+  namesScale,
   options,
-  PLAIN_FONT,
+  PLAIN_NAMES,
   plainOptions,
   SIZE,
   WIDTH,
 } from './frame.ts';
 import type { Note } from './notes.ts';
 import { OKABE_ITO, QUIET_INK } from './palette.ts';
-import type { Json, Picture } from './picture.ts';
+import type { Picture } from './picture.ts';
 import { HEAD_ROW, headNotes, marksWidth, paddingOf, rankNotes } from './rank-columns.ts';
 import { dividerScale, rankSeries } from './ranks-marks.ts';
 import { altOf, DIVIDED, footOf, laidOut, type Ranks, type Row } from './ranks-rows.ts';
@@ -51,16 +52,6 @@ const newNote = (y: number, words: Words): Note => ({
   y,
   size: SIZE.small,
   colour: QUIET_INK,
-});
-
-/** The rows' places and shares beside an axis of their own, for a renderer that draws no notes. */
-const namesScale = (rows: readonly Row[], measure: Averaged, words: Words): Json => ({
-  type: 'category',
-  axis: 'y',
-  display: false,
-  offset: true,
-  grid: { display: false },
-  labels: rows.map(({ place, share }) => [words.place({ place }), words.share({ measure, share })]),
 });
 
 /** The picture of a ranking by share; of many the first twelve. Throws a RangeError without a row. */
@@ -112,13 +103,15 @@ export function ranksOf(ranks: Ranks, words: Words): Picture {
           ...(provisional === null || leader === undefined
             ? {}
             : { divider: dividerScale(provisional + DIVIDER, dataHeight) }),
-          names: namesScale(rows, measure, words),
+          names: namesScale(
+            rows.map(({ place, share }) => [words.place({ place }), words.share({ measure, share })]),
+          ),
         },
       },
     },
     plain: plainOptions(words.title({ measure }), true, {
       x: plainScale(measure, words.axis),
-      names: { display: true, ticks: { autoSkip: false, font: PLAIN_FONT } },
+      names: PLAIN_NAMES,
     }),
   };
 }

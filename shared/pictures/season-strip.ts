@@ -22,6 +22,7 @@ const MOST_MONTHS = 14;
 
 type Words = PictureWords['season'];
 
+/** One piece of the strip. */
 export interface Dot {
   day: CalendarDay;
   /** A fraction. */

@@ -5,7 +5,18 @@ import { type Money, perWeight } from '../measure/money.ts';
 import type { Show } from '../measure/show.ts';
 import type { PictureWords } from '../words/en/pictures.ts';
 import { axisOf } from './axis.ts';
-import { head, lineHeight, MARGIN, options, PLAIN_FONT, plainOptions, SIZE, WIDTH } from './frame.ts';
+import {
+  head,
+  INNER_WIDTH,
+  lineHeight,
+  MARGIN,
+  options,
+  PERCENT,
+  PLAIN_FONT,
+  plainOptions,
+  SIZE,
+  WIDTH,
+} from './frame.ts';
 import type { Note } from './notes.ts';
 import { INK, OKABE_ITO, QUIET_INK } from './palette.ts';
 import type { Picture } from './picture.ts';
@@ -20,6 +31,7 @@ const STRIP = { title: 56, over: 34, height: 230, under: 54, left: 72 } as const
 
 type Words = PictureWords['season'];
 
+/** What the card of a season shows. */
 export interface SeasonCard {
   season: Season;
   /** Told below the title. */
@@ -93,6 +105,24 @@ function details({ totals }: SeasonCard, words: Words, show: Show): readonly str
   ].filter((line) => line !== null);
 }
 
+const lineNotes = (lines: readonly string[], top: number): readonly Note[] =>
+  lines.map((text, index) => ({
+    text,
+    x: MARGIN,
+    y: top + index * lineHeight(SIZE.label),
+    size: SIZE.label,
+    colour: INK,
+    width: INNER_WIDTH,
+  }));
+
+const stripTitle = (text: string, y: number): Note => ({
+  text,
+  x: MARGIN,
+  y,
+  size: SIZE.small,
+  colour: QUIET_INK,
+});
+
 /** All its figures in sentences. */
 function told(card: SeasonCard, words: Words, show: Show): readonly string[] {
   const { pieces: count, bought, plate, paid } = card.totals;
@@ -148,23 +178,10 @@ export function seasonCardOf(card: SeasonCard, words: Words, show: Show): Pictur
   const notes: readonly Note[] = [
     ...top.notes,
     ...largeNotes(rows, figuresTop),
-    ...lines.map((text, index) => ({
-      text,
-      x: MARGIN,
-      y: linesTop + index * lineHeight(SIZE.label),
-      size: SIZE.label,
-      colour: INK,
-      width: WIDTH - 2 * MARGIN,
-    })),
+    ...lineNotes(lines, linesTop),
     ...(drawn
       ? [
-          {
-            text: words.strip({ measure }),
-            x: MARGIN,
-            y: linesBottom + STRIP.title / 2,
-            size: SIZE.small,
-            colour: QUIET_INK,
-          },
+          stripTitle(words.strip({ measure }), linesBottom + STRIP.title / 2),
           ...stripNotes(
             dots,
             axis,
@@ -198,6 +215,3 @@ export function seasonCardOf(card: SeasonCard, words: Words, show: Show): Pictur
     }),
   };
 }
-
-/** As `Intl.NumberFormat` takes it. */
-const PERCENT = { style: 'percent', minimumFractionDigits: 0, maximumFractionDigits: 0 };

@@ -21,6 +21,7 @@ export type WayFigures = Pick<
   | 'plateYield'
 >;
 
+/** A stage, by the name of its words. */
 export type StageName = keyof PictureWords['whereItWent']['stages'];
 /** The stages that change the weight. */
 type ChangeName = 'juice' | 'trim' | 'added' | 'heat' | 'scraps';
@@ -37,7 +38,10 @@ export type Stage = {
   late: boolean;
 } & ({ name: Exclude<StageName, ChangeName>; kind: 'total' } | { name: ChangeName; kind: 'change' });
 
-/** Whether a stage that takes away gave, by what the scale says. */
+/**
+ * Whether a stage that takes away gave, by what the scale says.
+ * @example gained({ name: 'trim', kind: 'change', grams: -20, ... }) // true
+ */
 export const gained = (stage: Stage): stage is Stage & { name: 'juice' | 'trim' | 'heat' | 'scraps' } =>
   stage.kind === 'change' && stage.name !== 'added' && stage.grams !== null && stage.grams < 0;
 

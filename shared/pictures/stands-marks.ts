@@ -14,10 +14,13 @@ export const MEAN_STRIP = 36;
 const FIELD = { least: 60, most: 280 } as const;
 const LEAST_STEP = 5;
 const LANE = 44;
+
+/** The radius of this piece's mark. */
 export const MARK = 17;
 /** The dots stand this high over the lane of this piece. */
 const ABOVE_LANE = 4;
 
+/** What is drawn of a piece among the others. */
 export interface Marks {
   /** Shares as fractions; null where there is none to be marked. */
   own: number | null;

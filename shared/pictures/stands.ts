@@ -19,6 +19,7 @@ const FOOT = 50;
 
 type Words = PictureWords['stands'];
 
+/** What the picture of one piece among the others shows. */
 export interface Standing {
   /** Of the pieces that are counted in the measure, one at least. */
   shares: StandingShares;

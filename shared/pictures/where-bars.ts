@@ -5,6 +5,8 @@ import { gained, type Stage } from './stages.ts';
 
 /** What is there, what went, what was put in: each also stands in words beside its bar. */
 export const KEPT = OKABE_ITO.blue;
+
+/** What went. */
 export const LOST = OKABE_ITO.vermillion;
 const GAINED = OKABE_ITO.green;
 

@@ -29,6 +29,9 @@ export function namesOf(
   return (key) => (key === null ? say.trade.notTold() : named[by](key));
 }
 
-/** The club's own words: they are drawn here, and never sent out. */
+/**
+ * The club's own words: they are drawn here, and never sent out.
+ * @example isOwnWord('shop', 'Market hall') // true
+ */
 export const isOwnWord = (by: ApartBy, key: string | null): boolean =>
   by === 'shop' || (by === 'cut' && key !== null && isOwnCut(key));

@@ -15,7 +15,10 @@ const worthTelling = (measure: Averaged, { meanShare }: GroupFigures): number =>
 /** Whoever weighed a third of the pieces pulls their average. */
 const MOST_OF_THEM = 1 / 3;
 
-/** The ranges that are told: none of a thin group, no share below nothing or above the whole, no cost below nothing. */
+/**
+ * The ranges that are told: none of a thin group, no share below nothing or above the whole, no cost below nothing.
+ * @example toldRanges('trim', group with meanLow -0.01 and meanHigh 0.2).mean // { low: 0, high: 0.2 }
+ */
 export function toldRanges(measure: Averaged, group: GroupFigures) {
   // What was saved may be worth more than what was paid.
   const least = measure === 'cost' ? Math.min(0, group.meanShare ?? 0) : 0;
@@ -31,6 +34,7 @@ export function toldRanges(measure: Averaged, group: GroupFigures) {
   };
 }
 
+/** Where the true average lies; null where no range is told. */
 export function rangeLine(measure: Averaged, whole: GroupFigures, say: Speech): string | null {
   const { mean } = toldRanges(measure, whole);
   return mean === null ? null : say.averages.range({ measure, ...mean });
@@ -47,6 +51,7 @@ export function apartLines(measure: Averaged, whole: GroupFigures, say: Speech):
   return pooledTold(measure, whole, say).map((pooled) => `${pooled} ${why}`);
 }
 
+/** The pooled share in small print, where it stands so near to the average piece that no reason is needed. */
 export const pooledSmall = (measure: Averaged, whole: GroupFigures, say: Speech): string[] =>
   pooledIsSmall(measure, whole) ? pooledTold(measure, whole, say) : [];
 
@@ -81,6 +86,7 @@ export function memberLine(
     : line;
 }
 
+/** The middle piece and the middle half; null of fewer than four pieces. */
 export function spreadLine(
   measure: Averaged,
   { pieces, median, lowerQuartile, upperQuartile }: GroupFigures,
@@ -123,7 +129,10 @@ export const withoutCost = ({ foreign, unpriced, unserved }: UncostedCounts, say
   ...(unserved === 0 ? [] : [say.averages.unserved({ count: unserved })]),
 ];
 
-/** The same in figures. */
+/**
+ * The same in figures.
+ * @example uncostedFigures(counts).withoutPrice // 3
+ */
 export const uncostedFigures = ({ unserved, unpriced, foreign }: UncostedCounts): Figures => ({
   notOnPlate: unserved,
   withoutPrice: unpriced,

@@ -27,6 +27,7 @@ function answering(found: FoundAverages): FoundAverages {
   return few ? { ...found, whole: unfiltered, groups: [], most: null } : found;
 }
 
+/** The reply about averages; where nothing counts yet, what it takes. */
 export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech): Reply {
   const { measure } = asked;
   const read = measure === 'cost' ? averagesPer(say.show.form.units, found) : found;

@@ -16,6 +16,7 @@ export interface AskedShares extends AskedRanking {
   ranking: 'plate' | 'trim' | 'value';
 }
 
+/** The reply about a ranking by share or cost. `perKilo`: costs a kilo, as findings have them. */
 export function board(asked: AskedShares, perKilo: FoundBoard, say: Speech): Reply {
   const found = asked.ranking === 'value' ? boardPer(say.show.form.units, perKilo) : perKilo;
   // Figures are the same whatever the reader's units are.

@@ -7,6 +7,7 @@ import { gradesFor } from '../trade/grades.ts';
 import type { Speech } from '../words/index.ts';
 import { type Stage, stageNext, weightsOf } from '../yield/piece.ts';
 
+/** What decides which actions a card has. */
 export interface Offer {
   piece: Piece;
   club: Club;
@@ -18,6 +19,7 @@ export interface Offer {
   addedBy: string | null;
 }
 
+/** The menus and buttons under a piece's card, the likeliest first. */
 export function cardActions({ piece, club, shops, waiting, addedBy }: Offer, say: Speech): Action[] {
   const id = (action: string, ...about: string[]): ActionId => ({
     command: 'weigh',

@@ -13,6 +13,7 @@ import {
   toldOf,
 } from './comparison.ts';
 
+/** Who would compare with whom, over which cut. */
 export interface Challenge {
   cut: CutKey;
   asker: string;
@@ -35,6 +36,7 @@ export function challenge(asked: Challenge, say: Speech): Reply {
   };
 }
 
+/** What all see where the answer is no: no figure. */
 export const declined = (asked: Challenge, say: Speech): Reply => ({
   answer: say.compare.declined(asked),
   figures: { cut: asked.cut, member: asked.asker, other: asked.challenged },

@@ -10,8 +10,11 @@ import type { Speech } from '../words/index.ts';
 
 /** What is compared: what comes off, and what gets to the plate. */
 export const COMPARED = ['trim', 'plate'] as const;
+
+/** One of them. */
 export type Compared = (typeof COMPARED)[number];
 
+/** What was found of a member, by measure, and beside whom. */
 export interface Comparison {
   cut: CutKey;
   member: string;
@@ -38,10 +41,14 @@ export interface Told {
   verdict: Verdict | 'early';
 }
 
+/** What is between the two; `early` without a model. */
 export const toldOf = ({ between }: FoundMember): Told =>
   between ?? { difference: 0, low: 0, high: 0, verdict: 'early' };
 
-/** What a difference comes to on a usual piece; null where it is none, or nobody knows the usual piece. */
+/**
+ * What a difference comes to on a usual piece; null where it is none, or nobody knows the usual piece.
+ * @example onOne(a difference of 0.02, a usual piece of 6000 g at 10 a kilo) // { grams: 120, cost: 1.2 }
+ */
 export function onOne({ between, usual }: FoundMember): { grams: number; cost: number | null } | null {
   if (between === null || usual.grams === null) return null;
   const grams = Math.abs(between.difference) * usual.grams;

@@ -29,6 +29,7 @@ function shownPairs({ running, ruling }: FoundFactor): ShownPair[] {
   );
 }
 
+/** The reply about one factor, by the pair that says most. */
 export function debateFactor(
   debate: Debate & { question: DebatedFactor },
   found: FoundFactor,

@@ -15,6 +15,7 @@ function shownOf({ running, ruling }: FoundSize): { shown: SizeAnswer; settled: 
     : { shown: running, settled: false };
 }
 
+/** The reply about size: the ruling where it settled the question, else how it stands. */
 export function debateSize(debate: Debate, found: FoundSize, say: Speech): Reply {
   const { cut, measure } = debate;
   const { shown, settled } = shownOf(found);

@@ -10,8 +10,10 @@ import type { CutKey } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
 import type { Measure } from '../yield/measure.ts';
 
+/** What can be debated. */
 export type Question = 'size' | DebatedFactor;
 
+/** A debate as it was asked, and what else can be asked. */
 export interface Debate {
   question: Question;
   cut: CutKey;
@@ -24,7 +26,10 @@ export interface Debate {
   cuts: readonly CutKey[];
 }
 
-/** Whether a verdict is an answer that can be settled on. */
+/**
+ * Whether a verdict is an answer that can be settled on.
+ * @example isAnswer('open') // false
+ */
 export const isAnswer = (verdict: Verdict | 'early' | undefined): boolean =>
   verdict === 'less' || verdict === 'more' || verdict === 'same';
 
@@ -82,6 +87,7 @@ export const rulingLine = (
 ): string =>
   ruled === null ? debate.nextRuling({ nextAt }) : debate.lastRuling({ pieces: ruled, nextAt, settled });
 
+/** The menus to another question of the same cut, and to another cut. */
 export function debateMenus(
   { question, cut, measure, member, questions, cuts }: Debate,
   { debate, trade }: Speech,
@@ -111,6 +117,7 @@ export function debateMenus(
   ];
 }
 
+/** The reply where no piece can tell anything yet. */
 export const nothingToDebate = (
   { question, cut, measure }: { question: Question; cut: CutKey | null; measure: Measure },
   say: Speech,

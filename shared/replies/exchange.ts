@@ -1,4 +1,5 @@
 /** Tables of pieces: what would come of one, what came of it, and one to take away. */
+
 import { DRAFT_MILLISECONDS } from '../chat/draft.ts';
 import {
   type BadRow,
@@ -11,6 +12,7 @@ import {
 import type { ActionId, Button, Figures, Reply, ReplyFile } from '../chat/reply.ts';
 import { kindOf } from '../csv/blame.ts';
 import { FIELDS } from '../csv/fields.ts';
+import { MINUTE_MS } from '../measure/time.ts';
 import type { Units } from '../measure/units.ts';
 import type { Speech } from '../words/index.ts';
 import { worded } from '../words/worded.ts';
@@ -20,7 +22,6 @@ const MOST_ROWS = 8;
 const MOST_CHARACTERS = 2000;
 const MOST_NAMES = 10;
 const BAD_ROWS = 'bad-rows.txt';
-const MINUTE = 60_000;
 const MEGABYTE = 1_000_000;
 
 /** How its bare numbers were read. */
@@ -55,7 +56,7 @@ export function tableSeen(seen: TableSeen & Read, id: ActionId, say: Speech): Re
     small: [
       ...aboutTable(seen, say),
       ...(badCount > 0 ? [exchange.mendFirst()] : []),
-      ...(fresh > 0 ? [exchange.nothingYet({ minutes: DRAFT_MILLISECONDS / MINUTE })] : []),
+      ...(fresh > 0 ? [exchange.nothingYet({ minutes: DRAFT_MILLISECONDS / MINUTE_MS })] : []),
     ],
     ...(more > 0 ? { files: [badRowsFile(seen, say)] } : {}),
     ...(fresh > 0 ? { actions: [press] } : {}),

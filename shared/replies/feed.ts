@@ -9,12 +9,15 @@ import { cautionsFor } from '../trade/cautions.ts';
 import type { CutKey } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
 import { CHILD_PART, roundedUp, type Serving, servingsIn } from '../yield/servings.ts';
+import { kilosPer } from './per-unit.ts';
 
+/** A cut to buy, and what is known of it. */
 export interface Bought {
   cut: CutKey;
   found: FoundDinner;
 }
 
+/** Who eats, how much, of what. */
 export interface AskedFeed {
   people: number;
   children: number;
@@ -134,8 +137,8 @@ function costLine(asked: AskedFeed, parts: readonly Part[], say: Speech): string
   if (cost === null) return say.feed.noPrice();
   const money = (amount: number) => aboutMoney(amount, asked.currency);
   const each = money(cost / Math.max(1, eatersOf(asked)));
-  const unit = say.show.form.units === 'lb' ? grams(NANOGRAMS.lb) / 1000 : 1;
-  const prices = parts.map(({ found }) => money((found.pricePerKg ?? 0) * unit));
+  const kilos = kilosPer(say.show.form.units);
+  const prices = parts.map(({ found }) => money((found.pricePerKg ?? 0) * kilos));
   return say.feed.cost({ cost: money(cost), each, prices });
 }
 

@@ -63,6 +63,7 @@ export function waitingList(shown: readonly Managed[], count: number, manager: s
   };
 }
 
+/** The pieces that were set aside, the newest first, with the reasons. */
 export function asideList(newest: readonly Piece[], manager: string, say: Speech): Reply {
   const { club } = say;
   return {

@@ -4,6 +4,7 @@ import type { Piece } from '../club/piece.ts';
 import type { Speech } from '../words/index.ts';
 import { pieceFigures } from '../yield/piece.ts';
 
+/** The reply of `/piece list`. */
 export function ownPieces(newest: readonly Piece[], { pieces, show, trade }: Speech): Reply {
   const share = (fraction: number | null) => (fraction === null ? pieces.notWeighed() : show.share(fraction));
   const rows = newest.map((piece) => {

@@ -17,6 +17,7 @@ import {
 } from '../yield/portions.ts';
 import { aboutPiece } from './piece-line.ts';
 
+/** A test, and what is asked of it. */
 export interface YieldTest extends PortionsAsked {
   parted: Parted;
   /** The piece that it is of; null where the weights were typed. */
@@ -24,6 +25,7 @@ export interface YieldTest extends PortionsAsked {
   cut: CutKey | null;
 }
 
+/** The reply of a yield test. Money is told for the reader's weight. */
 export function parted(test: YieldTest, say: Speech): Reply {
   const { parted: done, kept, cut } = test;
   const { bought, price } = done.piece;

@@ -4,7 +4,7 @@ import type { FoundAverages, FoundGroup } from '../findings/averages.ts';
 import type { BoardMember, FoundBoard } from '../findings/board.ts';
 import { grams, NANOGRAMS, type Units } from '../measure/units.ts';
 
-/** Kilos in the weight that a price is told for. */
+/** Kilos in the weight that a price is told for: 0.45359237 in a pound. */
 export const kilosPer = (units: Units): number => grams(NANOGRAMS[units]) / 1000;
 
 const AMOUNTS = [
@@ -52,7 +52,10 @@ export function averagesPer(units: Units, found: FoundAverages): FoundAverages {
   };
 }
 
-/** A ranking by costs for the reader's weight. */
+/**
+ * A ranking by costs for the reader's weight.
+ * @example boardPer('lb', a leader at 22.00 a kilo).rows[0].share // 9.98
+ */
 export function boardPer(units: Units, found: FoundBoard): FoundBoard {
   const kilos = kilosPer(units);
   const row = (of: BoardMember): BoardMember => ({

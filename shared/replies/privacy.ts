@@ -50,6 +50,7 @@ export const hasLeftTold = (erased: Erased, today: CalendarDay, say: Speech): Re
   figures: figuresOf(erased, today),
 });
 
+/** The reply where there is nothing to erase. */
 export const nothingKept = (whose: Whose, { privacy }: Speech): Reply => ({
   answer: privacy.nothing(whose),
   figures: { pieces: 0, clubs: 0, cards: 0 },
@@ -64,6 +65,7 @@ export interface EraseAsked {
   buttons: readonly Button[];
 }
 
+/** What would go, asked before the number is typed. */
 export const askToErase = (
   { whose, pieces, everywhere, buttons }: EraseAsked,
   { privacy }: Speech,

@@ -6,13 +6,20 @@ import type { CutKey } from '../trade/keys.ts';
 import type { Speech } from '../words/index.ts';
 import type { Averaged } from '../yield/measure.ts';
 
+/** Most on the plate, least off, best value, most pieces. */
 export const RANKINGS = ['plate', 'trim', 'value', 'most'] as const;
+
+/** One of them. */
 export type Ranking = (typeof RANKINGS)[number];
 
-/** What a ranking of people by their pieces is read from: the best value is the least that a weight on the plate cost. */
+/**
+ * What a ranking of people by their pieces is read from: the best value is the least that a weight on the plate cost.
+ * @example measureOf('value') // 'cost'
+ */
 export const measureOf = (ranking: Exclude<Ranking, 'most'>): Averaged =>
   ranking === 'value' ? 'cost' : ranking;
 
+/** A ranking as it was asked. */
 export interface AskedRanking {
   cut: CutKey | null;
   ranking: Ranking;
@@ -31,7 +38,10 @@ export interface AskedRanking {
 /** More rows are more than a phone shows at a time. */
 const MOST_LISTED = 10;
 
-/** The first rows; of a reader who stands further down, their own in the place of the last. */
+/**
+ * The first rows; of a reader who stands further down, their own in the place of the last.
+ * @example listed(twelve rows, the twelfth).at(-1) // the twelfth, in the place of the tenth
+ */
 export function listed<Row extends { place: number }>(rows: readonly Row[], mine: Row | null): Row[] {
   const first = rows.slice(0, MOST_LISTED);
   return mine === null || mine.place <= MOST_LISTED ? first : [...first.slice(0, -1), mine];

@@ -3,7 +3,7 @@ import type { Reply } from '../chat/reply.ts';
 import type { GroupFigures } from '../club/group.ts';
 import type { Piece } from '../club/piece.ts';
 import type { Season, Span, WholeSpan } from '../club/season.ts';
-import { measureOf, type PieceShare, sharesIn, type Totals, totalsOf, usualOf } from '../club/totals.ts';
+import { favouriteOf, measureOf, type PieceShare, sharesIn, type Totals, totalsOf } from '../club/totals.ts';
 import { addDays, type CalendarDay, calendarDay } from '../measure/day.ts';
 import { type Currency, moneyNumber, perWeight } from '../measure/money.ts';
 import { grams } from '../measure/units.ts';
@@ -19,6 +19,7 @@ export interface BesideClub {
   club: GroupFigures;
 }
 
+/** A member's season, and what stands beside it. */
 export interface OwnSeason {
   season: Season;
   span: Span;
@@ -36,6 +37,7 @@ export interface OwnSeason {
   beside: BesideClub | null;
 }
 
+/** The card of a season; without a piece, what to do. */
 export function ownSeason(of: OwnSeason, say: Speech): Reply {
   const { season, pieces, member, shown, asked } = of;
   const totals = totalsOf(pieces, of.currency);
@@ -123,7 +125,7 @@ function besideLine({ beside }: OwnSeason, { season }: Speech): string {
 }
 
 function smallPrint({ span, pieces }: OwnSeason, { priced, foreign }: Totals, { season }: Speech): string[] {
-  const usual = usualOf(pieces);
+  const usual = favouriteOf(pieces);
   const unpriced = pieces.length - priced - foreign;
   return [
     usual === null ? '' : season.usual(usual),
@@ -172,7 +174,7 @@ function endOfMonth(day: CalendarDay): CalendarDay {
 
 function figuresOf({ season, span, pieces, currency, best, beside }: OwnSeason, totals: Totals) {
   const { trim, plate, saved, paid, plateCost } = totals;
-  const usual = usualOf(pieces);
+  const usual = favouriteOf(pieces);
   const perKg = plateCost === null ? null : perWeight(plateCost.cost, plateCost.weight, 'kg');
   return {
     season,

@@ -1,35 +1,32 @@
 /** What each shelf price of a cut comes to, as a picture to keep. */
 import type { Reply } from '../chat/reply.ts';
+import { likelyShare, sourceOf } from '../findings/labels.ts';
 import type { FoundOffered } from '../findings/offered.ts';
 import { aboutMoney, type Currency } from '../measure/money.ts';
-import { grams, NANOGRAMS } from '../measure/units.ts';
 import { roundStep } from '../pictures/money-axis.ts';
 import { type CardRow, shopCardPicture } from '../pictures/shop-card.ts';
-import { studentT } from '../statistics/distributions.ts';
-import { shareAt } from '../statistics/share-model.ts';
 import type { CutKey } from '../trade/keys.ts';
 import { isOwnCut } from '../trade/own-cuts.ts';
 import type { Speech } from '../words/index.ts';
+import { kilosPer } from './per-unit.ts';
 
 const ROWS = 10;
 /** Per kilo where nobody told a price, in units of money: about what a pound of brisket costs. */
 const NO_PRICE = 11;
 /** From so far below the usual price to so far above it. */
 const AROUND = { low: 0.65, high: 1.5 } as const;
-/** 8 times in 10. */
-const LEVEL = 0.8;
 
+/**
+ * The card for one cut: ten shelf prices around the usual one. Throws a RangeError where nothing is expected of it.
+ */
 export function shopCard(
   { cut, currency, found }: { cut: CutKey; currency: Currency; found: FoundOffered },
   say: Speech,
 ): Reply {
   const [expected] = found.each;
   if (expected === undefined) throw new RangeError('nothing is expected of this cut');
-  const reach =
-    studentT((1 + LEVEL) / 2, expected.df) * Math.sqrt(expected.sharedVariance + expected.pieceVariance);
-  const at = (off: number) => shareAt(expected.centre + off);
-  const [share, low, high] = [at(0), at(-reach), at(reach)];
-  const perUnit = say.show.form.units === 'lb' ? grams(NANOGRAMS.lb) / 1000 : 1;
+  const { share, low, high } = likelyShare(expected);
+  const perUnit = kilosPer(say.show.form.units);
   const usual = (found.pricePerKg ?? NO_PRICE) * perUnit;
   const rows = shelfPrices(usual).map(
     (shelf): CardRow => ({
@@ -55,7 +52,7 @@ export function shopCard(
       trimLow: low,
       trimHigh: high,
       kept: found.kept.share,
-      source: found.source === 'rule of thumb' ? found.kept.source : found.source,
+      source: sourceOf(found),
       rows: rows.map(({ shelf, plate, trimmed }) => ({
         pricePerKg: shelf / perUnit,
         costPerServedKg: plate / perUnit,

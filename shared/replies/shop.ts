@@ -2,14 +2,23 @@
 import type { Action, Figures, Reply } from '../chat/reply.ts';
 import { type Compared, type Comparison, weakest } from '../findings/labels.ts';
 import type { FoundOffered } from '../findings/offered.ts';
-import { aboutMoney, type Money } from '../measure/money.ts';
-import { grams, NANOGRAMS } from '../measure/units.ts';
 import { labelsPicture } from '../pictures/labels.ts';
 import type { CutKey } from '../trade/keys.ts';
-import type { LabelWords } from '../words/en/shop.ts';
 import type { Speech } from '../words/index.ts';
-import { servingOf, servingsIn } from '../yield/servings.ts';
+import { servingOf } from '../yield/servings.ts';
+import { kilosPer } from './per-unit.ts';
+import {
+  aloneAnswer,
+  aloneLines,
+  answerOf,
+  isSeveral,
+  perUnit,
+  severalLines,
+  WORTH_SAYING,
+  wordsOf,
+} from './shop-told.ts';
 
+/** Who asked, and how. */
 export interface AskedShop {
   member: string;
   /** Under which the labels are kept for the buttons. */
@@ -20,14 +29,7 @@ export interface AskedShop {
   style: string | null;
 }
 
-/** Below it nobody should trust the difference. */
-const WORTH_SAYING = 0.6;
-const PER_KILO = { lb: grams(NANOGRAMS.lb) / 1000, kg: 1 } as const;
-
-/** What a price of a kilo is for the reader's unit. */
-const perUnit = (one: Compared, perKg: number, { show }: Speech): Money =>
-  aboutMoney(perKg * PER_KILO[show.form.units], one.label.price.currency);
-
+/** The reply about one label or several. Throws a RangeError without any. */
 export function shopped(asked: AskedShop, comparison: Comparison, say: Speech): Reply {
   const { labels, best } = comparison;
   const [first] = labels;
@@ -41,76 +43,6 @@ export function shopped(asked: AskedShop, comparison: Comparison, say: Speech): 
     actions: asked.shown ? [] : actionsOf(asked, comparison, say),
     figures: figuresOf(labels, best),
   };
-}
-
-function aloneAnswer(one: Compared, say: Speech): string {
-  const money = (perKg: number) => perUnit(one, perKg, say);
-  const range = { low: money(one.costLow), high: money(one.costHigh) };
-  return say.shop.alone({ cost: money(one.costPerServedKg), range });
-}
-
-function aloneLines(one: Compared, say: Speech): string[] {
-  const { trimShare: share, trimLow, trimHigh, found } = one;
-  const off = (of: number) => of * one.grams;
-  const cheaper = found.lastCosts.filter((cost) => one.costPerServedKg < cost).length;
-  return [
-    say.shop.label(wordsOf(one, 0, true)),
-    share === null || trimLow === null || trimHigh === null
-      ? say.shop.gets({ share: one.plateYield })
-      : say.shop.trim({ off: off(share), range: { low: off(trimLow), high: off(trimHigh) }, share }),
-    ...(found.lastCosts.length === 0 ? [] : [say.shop.last({ cheaper, count: found.lastCosts.length })]),
-    say.shop.makes({ made: [madeOf(one, null, say)] }),
-  ];
-}
-
-/** What wins, what it comes to, and what the next best does. */
-function answerOf({ labels, best, alike }: Comparison, say: Speech): string {
-  const winner = labels[best];
-  const others = labels.filter((_one, place) => place !== best);
-  const next = others.toSorted((one, other) => one.costPerServedKg - other.costPerServedKg)[0];
-  if (winner === undefined || next === undefined) throw new RangeError('two labels or more');
-  const [cost, second] = [winner, next].map((one) => perUnit(one, one.costPerServedKg, say));
-  if (cost === undefined || second === undefined) throw new RangeError('two costs');
-  const told = { place: best + 1, cost, next: second };
-  if (alike) return say.shop.alike({ ...told, same: winner.pricePerKg === next.pricePerKg });
-  const chance = winner.chanceCheapest ?? 0;
-  const whole = { ...told, chance, count: labels.length };
-  return chance < WORTH_SAYING ? say.shop.close(whole) : say.shop.wins(whole);
-}
-
-function severalLines({ labels, best, alike }: Comparison, say: Speech): string[] {
-  const several = isSeveral(labels);
-  const levels = labels.flatMap((one, place) =>
-    one.levelPricePerKg === null || place === best
-      ? []
-      : [{ place: place + 1, price: perUnit(one, one.levelPricePerKg, say) }],
-  );
-  return [
-    `${labels.map((one, place) => say.shop.name(wordsOf(one, place, several))).join('; ')}.`,
-    ...(alike ? [] : [say.shop.level({ levels })]),
-    say.shop.makes({ made: labels.map((one, place) => madeOf(one, place + 1, say)) }),
-    ...(several || alike ? [] : [say.shop.gaps({ points: 2, part: POINTS_WORTH })]),
-  ];
-}
-
-/** Two points of a trim of a quarter: 0.02 / 0.75 of the price. */
-const POINTS_WORTH = 0.02 / 0.75;
-
-const isSeveral = (labels: readonly Compared[]): boolean =>
-  new Set(labels.map(({ label: { cut } }) => cut)).size > 1;
-
-const wordsOf = ({ label }: Compared, place: number, withCut: boolean): LabelWords => ({
-  place: place + 1,
-  weight: label.weight,
-  price: label.price,
-  grade: label.grade,
-  cut: withCut ? label.cut : null,
-});
-
-function madeOf({ servedGrams }: Compared, place: number | null, { show }: Speech) {
-  const made = (serving: 'sandwiches' | 'plates') =>
-    servingsIn(servedGrams, grams(servingOf(serving, show.form.units)));
-  return { place, sandwiches: made('sandwiches'), plates: made('plates') };
 }
 
 function tableOf(labels: readonly Compared[], say: Speech): string[][] {
@@ -132,6 +64,7 @@ function tableOf(labels: readonly Compared[], say: Speech): string[][] {
 }
 
 function pictureOf({ labels, best, alike }: Comparison, say: Speech) {
+  const kilos = kilosPer(say.show.form.units);
   const several = isSeveral(labels);
   const [first] = labels;
   const close = !alike && (labels[best]?.chanceCheapest ?? 0) < WORTH_SAYING;
@@ -140,9 +73,9 @@ function pictureOf({ labels, best, alike }: Comparison, say: Speech) {
       about: several || first === undefined ? null : say.trade.cut(first.label.cut),
       labels: labels.map((one, place) => ({
         words: wordsOf(one, place, several),
-        cost: one.costPerServedKg * PER_KILO[say.show.form.units],
-        low: one.costLow * PER_KILO[say.show.form.units],
-        high: one.costHigh * PER_KILO[say.show.form.units],
+        cost: one.costPerServedKg * kilos,
+        low: one.costLow * kilos,
+        high: one.costHigh * kilos,
         currency: one.label.price.currency,
         best: place === best && !close,
       })),

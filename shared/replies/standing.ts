@@ -11,6 +11,7 @@ import type { Measure } from '../yield/measure.ts';
 import { pieceFigures, WEIGHT_NAMES } from '../yield/piece.ts';
 import { aboutPiece, headline } from './piece-line.ts';
 
+/** A piece with what was found of it. */
 export interface Standing extends FoundStanding {
   piece: Piece;
   measure: Measure;
@@ -22,6 +23,7 @@ export interface Standing extends FoundStanding {
 /** The latest changes that are told. */
 const CHANGES_TOLD = 2;
 
+/** The reply of `/piece show`. */
 export function standing(shown: Standing, say: Speech): Reply {
   const { piece, measure, shares, club, place, inGrade } = shown;
   const compared = place !== null && place.others > 0;

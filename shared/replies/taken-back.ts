@@ -3,6 +3,7 @@ import type { Reply } from '../chat/reply.ts';
 import type { Piece } from '../club/piece.ts';
 import type { Speech } from '../words/index.ts';
 
+/** Asked once more before a piece is taken back. */
 export const askTakeBack = (piece: Piece, { pieces }: Speech): Reply => ({
   answer: pieces.takeBackAsk(piece),
   lines: [pieces.takeBackWhat()],
@@ -22,12 +23,14 @@ export const askTakeBack = (piece: Piece, { pieces }: Speech): Reply => ({
   figures: { piece: piece.seq },
 });
 
+/** Told once it is; its card is shown anew. */
 export const takenBack = (id: string, seq: number, { pieces }: Speech): Reply => ({
   answer: pieces.takenBack({ seq }),
   alsoChanged: id,
   figures: { piece: seq, removed: true },
 });
 
+/** What stands where its card was. */
 export const wasTakenBack = ({ pieces }: Speech): Reply => ({
   answer: pieces.wasTakenBack(),
   figures: { removed: true },

@@ -22,6 +22,7 @@ export interface Told {
   pan: Nanograms | null;
 }
 
+/** A piece, what was just told of it, and what stands beside it. */
 export interface Weighing {
   piece: Piece;
   club: Club;
@@ -43,6 +44,7 @@ export interface Weighing {
   doubts: readonly Doubtful[];
 }
 
+/** The card of a piece, for all to see. */
 export function weighed(weighing: Weighing, say: Speech): Reply {
   const { piece, beside, doubts, added, others, interaction } = weighing;
   const figures = pieceFigures(piece);

@@ -3,6 +3,7 @@ import type { Reply } from '../chat/reply.ts';
 import type { Club } from '../club/club.ts';
 import type { Speech } from '../words/index.ts';
 
+/** Shown before the first reply in a club, once. */
 export const welcome = ({ units, currency, locale, zone }: Club, { desk }: Speech): Reply => ({
   answer: desk.welcome(),
   lines: [desk.taken({ units, currency }), desk.firstLine()],

@@ -3,6 +3,7 @@ import type { ActionId, Reply } from '../chat/reply.ts';
 import type { Piece } from '../club/piece.ts';
 import type { Speech } from '../words/index.ts';
 
+/** A menu of open pieces; `id` is what choosing one does. */
 export const whichPiece = (open: readonly Piece[], id: ActionId, say: Speech): Reply => ({
   answer: say.weighing.whichPiece(),
   actions: [

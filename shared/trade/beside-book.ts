@@ -12,6 +12,7 @@ export interface ToldOfPieces {
 /** Why a figure is not compared: the table's own reasons, or other fat left on, or the bone. */
 export type Unlike = NotComparable | 'fat' | 'bone';
 
+/** A published figure beside a club's own. */
 export interface BesideBook {
   figure: BookFigure;
   /**

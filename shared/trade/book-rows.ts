@@ -3,6 +3,8 @@ import type { BookFigure, BookMeasure } from './book.ts';
 
 type Told = Pick<BookFigure, 'source' | 'row'> & { percent: number };
 type Optional = Omit<BookFigure, 'cut' | 'measure' | 'percent' | 'source' | 'row'>;
+
+/** One row of a table as it is written here; what it leaves out is unknown, or `kept` of `raw`. */
 export type BookRow = { cut: string; measure: BookMeasure } & Told & Partial<Optional>;
 
 type Yield = readonly [
@@ -111,6 +113,7 @@ const AS_SERVED: readonly (readonly [cut: string, percent: number, rest: Partial
 
 const sr28 = 'standard-reference' as const;
 
+/** All rows, in the order of the tables above. */
 export const FROM_TABLES: readonly BookRow[] = [
   ...COOKING_YIELDS.map(
     ([row, cut, percent, pieces, deviation, range, year, rest]): BookRow => ({

@@ -6,6 +6,7 @@ import type { CutKey } from './keys.ts';
 /** The measures of a piece that a table can speak of: what came off raw, and three yields. */
 export type BookMeasure = 'trim' | 'cooking' | 'carving' | 'plate';
 
+/** The tables that are cited. */
 export type BookSource = 'cooking-yields' | 'standard-reference' | 'buying-guide';
 
 /** Title, publisher and year of each table. All three are works of the US government, in the public domain. */
@@ -28,6 +29,7 @@ export const BOOK_SOURCES: Readonly<Record<BookSource, { title: string; publishe
     },
   };
 
+/** How the meat of a table was cooked; `raw` where its figure is of raw meat. */
 export type HowCooked = 'raw' | 'braised' | 'roasted' | 'grilled' | 'broiled';
 
 /**
@@ -40,6 +42,7 @@ export type HowCooked = 'raw' | 'braised' | 'roasted' | 'grilled' | 'broiled';
  */
 export type NotComparable = 'to-lean' | 'bone-after' | 'portions' | 'part' | 'several-cuts';
 
+/** One published figure. */
 export interface BookFigure {
   cut: CutKey;
   measure: BookMeasure;

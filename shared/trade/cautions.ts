@@ -1,6 +1,7 @@
 /** Cautions: which there are, where each is told, whose they are. Their words are in `words/<language>/cautions.ts`. */
 import type { Species } from './cut.ts';
 
+/** Every caution; each has its words in every language. */
 export type CautionCode =
   | 'raw-trimmings'
   | 'rendering'
@@ -12,22 +13,13 @@ export type CautionCode =
   | 'leftovers'
   | 'local-rules';
 
-/**
- * Where a caution is told: with what was saved of a raw piece, of its fat above all; when something is trimmed, came
- * off the heat or is served; when buying for or cooking with many; always under `/help topic:safety`.
- */
-export type CautionPlace =
-  | 'saved'
-  | 'saved-fat'
-  | 'trimming'
-  | 'off-the-heat'
-  | 'serving'
-  | 'buying'
-  | 'cookday'
-  | 'help';
+/** Where some are told unasked: with what was saved of a raw piece, of its fat above all, and when buying for many. */
+export type CautionPlace = 'saved' | 'saved-fat' | 'buying';
 
+/** One caution, and whose it is. All of them stand under `/help topic:safety`. */
 export interface Caution {
   code: CautionCode;
+  /** Where it is told besides. */
   places: readonly CautionPlace[];
   /** Who says so. */
   source: string;
@@ -40,27 +32,27 @@ const FOOD_CODE = 'FDA Food Code';
 
 /** In the order in which a piece meets them. */
 export const CAUTIONS: readonly Caution[] = [
-  { code: 'thawing', places: ['buying', 'cookday', 'help'], source: `${FSIS}, safe defrosting methods` },
-  { code: 'knife', places: ['trimming', 'help'], source: 'common practice', memory: true },
+  { code: 'thawing', places: ['buying'], source: `${FSIS}, safe defrosting methods` },
+  { code: 'knife', places: [], source: 'common practice', memory: true },
   // The days are those for ground meat; that trimmings keep no longer is our own inference.
   {
     code: 'raw-trimmings',
-    places: ['saved', 'help'],
+    places: ['saved'],
     source: `${FSIS}, danger zone and cold storage`,
     memory: true,
   },
   {
     code: 'rendering',
-    places: ['saved-fat', 'help'],
+    places: ['saved-fat'],
     source: 'National Fire Protection Association, cooking safety',
   },
-  { code: 'inside', places: ['off-the-heat', 'help'], source: `${FSIS}, safe minimum internal temperatures` },
-  { code: 'holding', places: ['serving', 'cookday', 'help'], source: `${FSIS}, danger zone` },
-  { code: 'cooling', places: ['serving', 'cookday', 'help'], source: `${FOOD_CODE} 3-501.14` },
-  { code: 'leftovers', places: ['serving', 'help'], source: `${FSIS}, leftovers and food safety` },
+  { code: 'inside', places: [], source: `${FSIS}, safe minimum internal temperatures` },
+  { code: 'holding', places: [], source: `${FSIS}, danger zone` },
+  { code: 'cooling', places: [], source: `${FOOD_CODE} 3-501.14` },
+  { code: 'leftovers', places: [], source: `${FSIS}, leftovers and food safety` },
   {
     code: 'local-rules',
-    places: ['cookday', 'buying', 'help'],
+    places: ['buying'],
     source: 'licensing of food served to the public',
   },
 ];

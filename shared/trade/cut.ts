@@ -5,6 +5,8 @@ import type { StyleFamily } from './styles.ts';
 
 /** The animals, the most usual first. */
 export const SPECIES = ['beef', 'pork', 'lamb', 'goat', 'veal', 'poultry', 'game'] as const;
+
+/** One of them. */
 export type Species = (typeof SPECIES)[number];
 
 /** What the knife usually takes off the raw piece. A bone that comes out after the fire is not among it. */
@@ -43,6 +45,7 @@ export interface CutRow {
   packedWet?: true;
 }
 
+/** A cut as the program knows it. */
 export interface Cut {
   key: CutKey;
   species: Species;

@@ -17,11 +17,11 @@ const SCALE_OF: ReadonlyMap<GradeKey, GradeScale> = new Map(
 /** ISO 3166: the countries whose grades are known. */
 export const GRADE_COUNTRIES: readonly string[] = [...new Set(SCALES.map(({ country }) => country))];
 
-/** A grade's name within its scale: `gradeName('canada/aaa' as GradeKey)` is `aaa`. */
-export const gradeName = (grade: GradeKey): string => grade.slice(grade.indexOf('/') + 1);
+/** A grade's name within its scale: `aaa` of `canada/aaa`. */
+const nameInScale = (grade: GradeKey): string => grade.slice(grade.indexOf('/') + 1);
 
-/** The scale of a grade; null for a key that no scale has. */
-export const scaleOf = (grade: GradeKey): GradeScale | null => SCALE_OF.get(grade) ?? null;
+/** Null for a key that no scale has. */
+const scaleOf = (grade: GradeKey): GradeScale | null => SCALE_OF.get(grade) ?? null;
 
 /**
  * The grades that a buyer of `species` in `country` sees, highest first; none where buyers never see one, as of pork
@@ -40,7 +40,7 @@ export const gradesFor = (species: Species, country: string): readonly GradeKey[
  * @example gradeText('usda-lamb/choice' as GradeKey) // 'lamb choice'
  */
 export function gradeText(grade: GradeKey): string {
-  const name = gradeName(grade);
+  const name = nameInScale(grade);
   const before = { 'usda-lamb': 'lamb ', 'usda-veal': 'veal ', ausmeat: 'mb ', bms: 'bms ' };
   return `${Object.entries(before).find(([key]) => key === scaleOf(grade)?.key)?.[1] ?? ''}${name}`;
 }
@@ -56,7 +56,7 @@ export function gradeOfSpecies(grade: GradeKey, species: Species): GradeKey {
   if (scale === null || scale.species === species) return grade;
   const same = SCALES.filter((one) => one.species === species && one.country === scale.country)
     .flatMap(({ grades }) => grades)
-    .find((one) => gradeName(one) === gradeName(grade));
+    .find((one) => nameInScale(one) === nameInScale(grade));
   return same ?? grade;
 }
 
@@ -134,7 +134,7 @@ function indexed(): Map<string, readonly GradeKey[]> {
   const index = new Map<string, readonly GradeKey[]>();
   for (const scale of SCALES) {
     for (const grade of scale.grades) {
-      const name = gradeName(grade);
+      const name = nameInScale(grade);
       const names = scale.names.map(plain).flatMap((one) => [`${one}${name}`, `${name}${one}`]);
       for (const text of new Set([plain(grade), name, ...names])) {
         index.set(text, [...(index.get(text) ?? []), grade]);
@@ -144,9 +144,13 @@ function indexed(): Map<string, readonly GradeKey[]> {
   return index;
 }
 
-/** What was typed for a key, exactly: it is that grade, whatever else has a name like it. */
 const KEYS: ReadonlySet<string> = new Set(ALL_GRADES);
-const isGrade = (text: string): text is GradeKey => KEYS.has(text);
+
+/**
+ * Whether a text is the key of a grade: then it is that grade, whatever else has a name like it.
+ * @example isGrade('usda/choice') // true
+ */
+export const isGrade = (text: string): text is GradeKey => KEYS.has(text);
 
 function gradesNamed(text: string): readonly GradeKey[] {
   const key = text.trim().toLowerCase();

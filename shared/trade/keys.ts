@@ -7,5 +7,10 @@ export type GradeKey = string & { readonly key: 'grade' };
 /** `brisket/thick`: the fat left on, told by a measure. */
 export type StyleKey = string & { readonly key: 'style' };
 
-export type Bone = 'in' | 'out';
-export type Wrap = 'none' | 'paper' | 'foil' | 'boat';
+/** Whether the bone is in. */
+export const BONES = ['in', 'out'] as const;
+export type Bone = (typeof BONES)[number];
+
+/** What a piece is cooked in, the barest first. */
+export const WRAPS = ['none', 'paper', 'foil', 'boat'] as const;
+export type Wrap = (typeof WRAPS)[number];

@@ -1,9 +1,11 @@
 /** The words beside a label's weight and price: a grade, a cut, whether the bone is in. */
 import { Ask, MemberError } from '../errors.ts';
+import { placedIn } from '../measure/placed.ts';
 import { readGrade } from './grades.ts';
 import type { Bone, CutKey, GradeKey } from './keys.ts';
 import { cutNamed, readCut } from './look-up.ts';
 
+/** What the words of a label say; null where they don't. */
 export interface LabelWords {
   grade: GradeKey | null;
   cut: CutKey | null;
@@ -30,6 +32,7 @@ const BESIDE = /(?<!\p{L})(?:usda|grade|graded|angus|fresh|beef|pork|certified|a
 const LONGEST_GRADE = 3;
 
 /**
+ * Reads the words that stand beside a label's weight and price.
  * @throws MemberError for words that are none of the three; Ask for a cut or a grade that could be several.
  * @example readLabelWords('flat prime', reader) // usda/prime, beef/brisket-flat, bone null
  */
@@ -81,15 +84,6 @@ function cutAsked(part: string, text: string, { option, read, own }: WordsReader
     if (problem instanceof MemberError && problem.code === 'cut-unknown')
       throw new MemberError('label-words', { option, read, part });
     if (!(problem instanceof Ask)) throw problem;
-    const readings = problem.readings.map((reading) => ({
-      ...reading,
-      set: Object.fromEntries(
-        Object.entries(reading.set).map(([name, taken]) => [
-          name,
-          typeof taken === 'string' ? text.replace(part, taken) : taken,
-        ]),
-      ),
-    }));
-    throw new Ask(problem.code, problem.values, readings);
+    throw placedIn(problem, (taken) => text.replace(part, taken));
   }
 }

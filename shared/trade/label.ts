@@ -1,7 +1,8 @@
 /** Reading a shop's label as somebody types it in front of it: `14.2 lb @ 5.49 choice`. */
-import { Ask, MemberError } from '../errors.ts';
+import { Ask, MemberError, type Reading } from '../errors.ts';
 import { CURRENCIES } from '../measure/currency.ts';
 import { type Price, type PriceReader, readPrice } from '../measure/money.ts';
+import { placedIn } from '../measure/placed.ts';
 import { UNIT_WORDS } from '../measure/unit-words.ts';
 import type { Nanograms } from '../measure/units.ts';
 import { readWeight, type WeightReader } from '../measure/weight.ts';
@@ -116,26 +117,16 @@ function within<Value>(label: string, part: string, read: () => Value): Value {
     return read();
   } catch (problem) {
     if (!(problem instanceof Ask)) throw problem;
-    const placed = (taken: string) => {
+    const placed = placedIn(problem, (taken) => {
       const at = label.lastIndexOf(part);
       return at < 0 ? `${label} ${taken}` : label.slice(0, at) + taken + label.slice(at + part.length);
-    };
-    throw new Ask(
-      problem.code,
-      problem.values,
-      problem.readings.map((reading) => ({
-        ...reading,
-        // What a decimal means on a label is kept apart from what it means on a scale.
-        ...(reading.remember?.scaleDecimals === undefined
-          ? {}
-          : { remember: { labelDecimals: reading.remember.scaleDecimals } }),
-        set: Object.fromEntries(
-          Object.entries(reading.set).map(([name, taken]) => [
-            name,
-            typeof taken === 'string' ? placed(taken) : taken,
-          ]),
-        ),
-      })),
-    );
+    });
+    throw new Ask(placed.code, placed.values, placed.readings.map(rememberedOfLabels));
   }
+}
+
+/** What a decimal means on a label is kept apart from what it means on a scale. */
+function rememberedOfLabels(reading: Reading): Reading {
+  const means = reading.remember?.scaleDecimals;
+  return means === undefined ? reading : { ...reading, remember: { labelDecimals: means } };
 }

@@ -1,4 +1,4 @@
-/** Finding a cut as people type it: case, spacing, hyphens, plurals, accents and one slip of the finger are forgiven. */
+/** Reading a cut as people type it: case, spacing, hyphens, plurals, accents and one slip of the finger are forgiven. */
 import { Ask, MemberError } from '../errors.ts';
 import { CUTS, type Cut, cutOf } from './cuts.ts';
 import { foldName, isOneSlip, nameWords, spelled } from './fold-name.ts';
@@ -148,7 +148,10 @@ function soldAs(words: readonly string[]): (cut: Cut) => boolean {
 /** What dried for weeks before it was bought has lost its water already: no figure of fresh meat fits it. */
 const DRY_AGED = /\bdry[\s-]*aged?\b/i;
 
-/** @throws MemberError where a name is one of dry-aged meat. */
+/**
+ * @throws MemberError where a name is one of dry-aged meat.
+ * @example refuseDryAged('dry-aged ribeye') // throws 'dry-aged'
+ */
 export function refuseDryAged(text: string): void {
   if (DRY_AGED.test(text)) throw new MemberError('dry-aged', { read: text });
 }
@@ -174,46 +177,4 @@ function cutsNear(text: string): readonly CutKey[] {
     .toSorted((one, other) => other.inCommon - one.inCommon)
     .slice(0, MOST_NEAR)
     .map(({ key }) => key);
-}
-
-interface FoldedName {
-  whole: string;
-  /** From each later word on to the end. */
-  fromWords: readonly string[];
-}
-
-const folded = (name: string): FoldedName => {
-  const words = nameWords(name);
-  return { whole: words.join(''), fromWords: words.map((_, at) => words.slice(at).join('')) };
-};
-
-const sharedNamesOf = ({ key }: Cut): readonly string[] =>
-  Object.entries(SHARED_NAMES).flatMap(([name, keys]) => (keys.includes(key) ? [name] : []));
-
-const FOLDED: readonly { cut: Cut; names: readonly FoldedName[] }[] = CUTS.map((cut) => ({
-  cut,
-  names: [cut.name, ...cut.names, ...sharedNamesOf(cut)].map(folded),
-}));
-
-const NO_MATCH = 3;
-
-/** 0 for a name that starts so, 1 for one with a word that does, 2 for one in which it stands. */
-function rank({ whole, fromWords }: FoldedName, text: string): number {
-  if (whole.startsWith(text)) return 0;
-  if (fromWords.some((rest) => rest.startsWith(text))) return 1;
-  return whole.includes(text) ? 2 : NO_MATCH;
-}
-
-/**
- * The cuts with a name that `typed` stands in, those starting with it first, then those with a word that does, the
- * most usual first: for completion. Nothing typed is every cut.
- *
- * @example matchingCuts('packe')[0]?.key // 'beef/brisket-whole'
- */
-export function matchingCuts(typed: string): readonly Cut[] {
-  const text = foldName(typed);
-  return FOLDED.map(({ cut, names }) => ({ cut, rank: Math.min(...names.map((name) => rank(name, text))) }))
-    .filter((one) => one.rank < NO_MATCH)
-    .toSorted((one, other) => one.rank - other.rank)
-    .map(({ cut }) => cut);
 }

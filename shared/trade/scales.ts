@@ -2,6 +2,7 @@
 import type { Species } from './cut.ts';
 import type { GradeKey } from './keys.ts';
 
+/** One scale of grades. */
 export interface GradeScale {
   /** What stands before the slash in the keys of its grades. */
   key: string;

@@ -3,6 +3,7 @@ import { MemberError } from '../errors.ts';
 import { likeliest } from './fold-name.ts';
 import type { StyleKey } from './keys.ts';
 
+/** Which cuts share their measures of trimming. */
 export type StyleFamily = 'brisket' | 'butt' | 'ribs';
 
 /** Rows by family, the lightest trimming first. Common practice, no source; the inches are those of USDA food tables (1/4, 1/8). */
@@ -17,9 +18,7 @@ export const stylesOf = (family: StyleFamily): readonly StyleKey[] =>
   STYLES[family].map((style) => `${family}/${style}` as StyleKey);
 
 /** Every style, the lightest trimming first within its family. */
-export const ALL_STYLES: readonly string[] = Object.entries(STYLES).flatMap(([family, styles]) =>
-  styles.map((style) => `${family}/${style}`),
-);
+export const ALL_STYLES: readonly string[] = (Object.keys(STYLES) as StyleFamily[]).flatMap(stylesOf);
 
 /**
  * The style that a member names, of those that a family of cuts has; one slip of the finger is forgiven.

@@ -4,6 +4,8 @@ import { english } from './en/index.ts';
 
 /** All words, bound to the form in which figures are printed for their reader. Other languages satisfy English's type. */
 export type Speech = ReturnType<typeof english>;
+
+/** A language: its words for one reader. */
 export type Language = (show: Show) => Speech;
 
 type Languages = Readonly<Record<string, Language>>;
@@ -15,7 +17,10 @@ const LANGUAGES: Languages = { en: english };
 const MOST_BOUND = 200;
 const bound = new WeakMap<Languages, Map<string, Speech>>();
 
-/** The words for a reader; a language that is not there yet is answered in English, with its own number form. */
+/**
+ * The words for a reader; a language that is not there yet is answered in English, with its own number form.
+ * @example speak({ locale: 'de', units: 'kg' }).show.share(0.174) // '17,4 %'
+ */
 export function speak(form: Form, languages: Languages = LANGUAGES): Speech {
   const known = bound.get(languages) ?? new Map<string, Speech>();
   bound.set(languages, known);

@@ -124,7 +124,10 @@ export function refusePortion({ piece }: Parted, portion: Nanograms): void {
   if (portion > most) throw new MemberError('portion-too-large', { portion, most });
 }
 
-/** The weight that portions are cut from: the last one that was weighed. */
+/**
+ * The weight that portions are cut from: the last one that was weighed.
+ * @example lastWeight({ left: 6 lb, cooked: 4 lb, ... }) // 4 lb
+ */
 export const lastWeight = (piece: Weighed): Nanograms =>
   weightsOf(piece)[lastPart(piece)] ?? (0 as Nanograms);
 

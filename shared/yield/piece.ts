@@ -53,6 +53,8 @@ export const WEIGHT_NAMES = [
   'scraps',
   'served',
 ] as const;
+
+/** One of them, as options, columns and figures call it. */
 export type WeightName = (typeof WEIGHT_NAMES)[number];
 
 /** Every weight of a piece, told or following from the others; null where neither. */
@@ -94,7 +96,10 @@ function rest(whole: Nanograms | null, part: Nanograms | null): Nanograms | null
 /** Where a piece is on its way: under the knife, in the heat, or at the board. */
 export type Stage = 'knife' | 'heat' | 'plate';
 
-/** The stage whose weight comes next; null once it is on the plate. */
+/**
+ * The stage whose weight comes next; null once it is on the plate.
+ * @example stageNext({ bought: 12 lb, trim: 3 lb, ... }) // 'heat'
+ */
 export function stageNext(piece: Weighed): Stage | null {
   const { trim, cooked, served } = weightsOf(piece);
   if (served !== null) return null;
@@ -122,7 +127,10 @@ export function costsOf(piece: Weighed): Costs | null {
   return { paid: whole, credit, net: credit === null ? whole : subtractMoney(whole, credit) };
 }
 
-/** A cost per weight of the part that is left, off the heat, or on the plate; null where it is not known. */
+/**
+ * A cost per weight of the part that is left, off the heat, or on the plate; null where it is not known.
+ * @example costPer(12 lb at 6.65 a pound of which 6 lb are left, 'left', 'lb') // 13.30
+ */
 export function costPer(
   piece: Weighed,
   part: 'bought' | 'left' | 'cooked' | 'served',
@@ -134,7 +142,10 @@ export function costPer(
   return perWeight(part === 'bought' ? costs.paid : costs.net, weight, unit);
 }
 
-/** How often the shelf price goes into the cost per weight of `part`; null where it is not known. */
+/**
+ * How often the shelf price goes into the cost per weight of `part`; null where it is not known.
+ * @example costFactor(the same piece, 'left') // 2
+ */
 export function costFactor(piece: Weighed, part: 'left' | 'cooked' | 'served'): number | null {
   const shelf = costPer(piece, 'bought', 'kg');
   const cost = costPer(piece, part, 'kg');
@@ -148,11 +159,11 @@ export type PieceFigures = ReturnType<typeof pieceFigures>;
  * Every share, yield and cost that follows from what was weighed; null where a weight or price is missing.
  * - `trimShare` = trim / bought; `plateYield` = served / bought
  * - `cookingYield` = cooked / (left + added); `carvingYield` = served / cooked
- * - `portionCost` is that of a portion of `portion`, where one was told
+ * - `portionCost` is told of a yield test alone: `partsFigures`
  * - `costPer…Kg` = (paid - credit) / that part; `costFactor…` = that over the price paid per the same unit
  * @example 5.2 kg bought at 11.95 a kg, 4.6 kg left: costPerLeftKg 13.5087 (trimShare 0.1154)
  */
-export function pieceFigures(piece: Weighed, portion: Nanograms | null = null) {
+export function pieceFigures(piece: Weighed) {
   const weights = weightsOf(piece);
   const costs = costsOf(piece);
   const inGrams = (weight: Nanograms | null) => (weight === null ? null : grams(weight));
@@ -180,7 +191,7 @@ export function pieceFigures(piece: Weighed, portion: Nanograms | null = null) {
     costPerServedKg: amount(costPer(piece, 'served', 'kg')),
     costFactorLeft: costFactor(piece, 'left'),
     costFactorServed: costFactor(piece, 'served'),
-    portionCost: amount(portion === null ? null : portionCost(piece, portion)),
+    portionCost: null as number | null,
   };
 }
 
@@ -189,7 +200,10 @@ function ratio(part: Nanograms | null, whole: Nanograms | null): number | null {
   return part === null || whole === null || whole === 0 ? null : part / whole;
 }
 
-/** The part of a piece that portions are cut from: the last one that was weighed. */
+/**
+ * The part of a piece that portions are cut from: the last one that was weighed.
+ * @example lastPart({ cooked: 4 lb, served: null, ... }) // 'cooked'
+ */
 export function lastPart(piece: Weighed): 'left' | 'cooked' | 'served' {
   const { cooked, served } = weightsOf(piece);
   return served !== null ? 'served' : cooked !== null ? 'cooked' : 'left';

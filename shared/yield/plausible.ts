@@ -43,7 +43,11 @@ function refuseContradictions(piece: Weighed): void {
   }
 }
 
-/** Two weighings of the same meat agree within a hundredth, or an ounce where that is more. */
+/**
+ * Two weighings of the same meat agree within a hundredth, or an ounce where that is more.
+ * @param one nanograms, as is `other`
+ * @example agree(10 lb, 10 lb 1 oz) // true
+ */
 export const agree = (one: number, other: number): boolean =>
   Math.abs(one - other) <= Math.max(NANOGRAMS.oz, Math.max(one, other) / 100);
 

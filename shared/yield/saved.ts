@@ -1,15 +1,19 @@
 /** Reading what was saved of the trimmings: `tallow 1 lb 2 oz @3, grind 12 oz`. */
-import { Ask, MemberError, type Reading } from '../errors.ts';
+import { Ask, MemberError } from '../errors.ts';
 import { type PriceReader, readPrice } from '../measure/money.ts';
+import { placedIn } from '../measure/placed.ts';
 import { readWeight, type WeightReader } from '../measure/weight.ts';
 import type { Saved } from './piece.ts';
 
 /** The most parts that are kept of one piece. */
-const MOST = 8;
+export const MOST_SAVED = 8;
 const PART =
   /^(?<name>\p{Letter}[\p{Letter}\s'-]{0,29}?)(?:\s*:\s*|\s+)(?<weight>(?:about\s+|~)?[-−]?[\d½¼¾.].*?)(?:\s*(?<price>@.*|\bfor\s.*))?$/u;
 
-/** A comma between digits is a decimal mark, not the end of a part. */
+/**
+ * The texts of the parts. A comma between digits is a decimal mark, not the end of a part.
+ * @example partTexts('fat 1,5 kg, bone 1 kg') // ['fat 1,5 kg', 'bone 1 kg']
+ */
 export const partTexts = (text: string): string[] => text.trim().split(/\s*(?:;|,(?!\d)|\n)\s*/);
 
 /**
@@ -19,7 +23,7 @@ export const partTexts = (text: string): string[] => text.trim().split(/\s*(?:;|
 export function readSaved(text: string, weights: WeightReader, prices: PriceReader): readonly Saved[] {
   const { option } = weights;
   const parts = partTexts(text);
-  if (parts.length > MOST) throw new MemberError('saved-unreadable', { option, read: text });
+  if (parts.length > MOST_SAVED) throw new MemberError('saved-unreadable', { option, read: text });
   return parts.map((part) => {
     const read = PART.exec(part)?.groups;
     if (read?.name === undefined || read.weight === undefined) {
@@ -41,16 +45,6 @@ function within<Value>(text: string, part: string, asked: string, read: () => Va
   } catch (problem) {
     if (!(problem instanceof Ask)) throw problem;
     const at = text.indexOf(part) + part.lastIndexOf(asked);
-    const placed = (taken: string) => text.slice(0, at) + taken + text.slice(at + asked.length);
-    const readings = problem.readings.map((reading: Reading) => ({
-      ...reading,
-      set: Object.fromEntries(
-        Object.entries(reading.set).map(([option, taken]) => [
-          option,
-          typeof taken === 'string' ? placed(taken) : taken,
-        ]),
-      ),
-    }));
-    throw new Ask(problem.code, problem.values, readings);
+    throw placedIn(problem, (taken) => text.slice(0, at) + taken + text.slice(at + asked.length));
   }
 }

@@ -3,7 +3,10 @@ import { MemberError } from '../errors.ts';
 import { NANOGRAMS, type Nanograms, type Units } from '../measure/units.ts';
 import { LARGEST_PORTION } from './parts.ts';
 
+/** What people call what they eat. */
 export const SERVINGS = ['sandwiches', 'plates'] as const;
+
+/** One of them. */
 export type Serving = (typeof SERVINGS)[number];
 
 /** Meat as served. Common practice, no source: a quarter pound a sandwich, a third of a pound on a plate with sides. */

@@ -32,7 +32,7 @@ describe('the list', () => {
       added: 'own/beef/smoked-short-plate',
       removed: KEY,
     });
-    expect(said.text).not.toContain('Pieces of it stay');
+    expect(said.text).not.toContain('Its pieces stay');
   });
 
   test.each([
@@ -132,7 +132,7 @@ describe('a cut of its own', () => {
     );
     const gone = await play('@ines! /club cuts remove:Schäufele', '@ines! /club cuts remove:House plate');
     expect(gone.figures).toEqual({ ownCuts: [], added: null, removed: 'own/beef/house-plate' });
-    expect((await play('@ines! /club cuts remove:Schäufele')).text).toContain('Pieces of it stay');
+    expect((await play('@ines! /club cuts remove:Schäufele')).text).toContain('Its pieces stay');
     expect((await play('complete /weigh cut:schau')).choices).toEqual([]);
     expect((await play('/average cut:Schäufele')).text).toContain('(1 piece, 1 person)');
     expect((await play('/piece fix', 'submit trim:5 oz')).figures.cut).toBe(KEY);

@@ -58,7 +58,7 @@ describe('the settings', () => {
     expect(said).toMatchObject({ audience: 'member', figures: GUESSED });
     for (const text of [
       'weighs in pounds and ounces, and pays in USD',
-      'days are those of America/Chicago',
+      'A day here is a day in America/Chicago',
       'grades offered are those of the United States. The season starts in January.',
       'Differences under 2 points are too small to argue about.',
       'Scales may be off by 2 %.',
@@ -80,8 +80,8 @@ describe('the settings', () => {
     ['currency:eur', { currency: 'EUR' }, 'pays in EUR'],
     ['currency:€', { currency: 'EUR' }, 'pays in EUR'],
     ['currency:$', { currency: 'USD' }, 'pays in USD'],
-    ['zone:europe/berlin', { zone: 'Europe/Berlin' }, 'those of Europe/Berlin'],
-    ['zone:new york', { zone: 'America/New_York' }, 'those of America/New_York'],
+    ['zone:europe/berlin', { zone: 'Europe/Berlin' }, 'a day in Europe/Berlin'],
+    ['zone:new york', { zone: 'America/New_York' }, 'a day in America/New York'],
     ['grades:Canada', { gradeCountry: 'CA' }, 'those of Canada'],
     ['season:apr', { seasonStart: 4 }, 'starts in April'],
     ['season:12', { seasonStart: 12 }, 'starts in December'],

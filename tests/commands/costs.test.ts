@@ -53,7 +53,7 @@ describe('/average measure:cost', () => {
     expect(said.figures.pooledShare).toBeCloseTo(88 / 13 / POUND, 10);
     expect(said.text.split('\n').slice(0, 3)).toEqual([
       'Whole packer brisket: $7.30 a pound on the plate, the average piece (2 pieces, 2 people).',
-      'Every pound on the plate together: $6.77 a pound. The two differ because here pieces with more on the plate cost less a pound.',
+      'All the meat on the plate together: $6.77 a pound. The two differ because here pieces with more on the plate cost less a pound.',
       'The average member: $7.30.',
     ]);
     expect(said.picture?.alt).toContain(

@@ -1,6 +1,7 @@
 /** Beef: numbers of series 100. */
 import type { CutRow } from '../cut.ts';
 
+/** The rows, the most usual first. */
 export const BEEF: readonly CutRow[] = [
   {
     key: 'brisket-whole',

@@ -1,6 +1,7 @@
 /** Game with four legs, wild and farmed. Nobody numbers its cuts. */
 import type { CutRow } from '../cut.ts';
 
+/** The rows, by animal. */
 export const GAME: readonly CutRow[] = [
   {
     key: 'venison-leg',

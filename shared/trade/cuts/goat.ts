@@ -1,6 +1,7 @@
 /** Goat. Its series 11 numbers a cut anew for each style of cutting, so none is told here. */
 import type { CutRow } from '../cut.ts';
 
+/** The rows, the most usual first. */
 export const GOAT: readonly CutRow[] = [
   {
     key: 'shoulder',

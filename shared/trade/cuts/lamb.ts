@@ -1,6 +1,7 @@
 /** Lamb and mutton: numbers of series 200. */
 import type { CutRow } from '../cut.ts';
 
+/** The rows, the most usual first. */
 export const LAMB: readonly CutRow[] = [
   {
     key: 'shoulder',

@@ -1,6 +1,7 @@
 /** Pork: numbers of series 400. */
 import type { CutRow } from '../cut.ts';
 
+/** The rows, the most usual first. */
 export const PORK: readonly CutRow[] = [
   {
     key: 'butt',

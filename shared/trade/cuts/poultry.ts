@@ -1,6 +1,7 @@
 /** Poultry and game birds. What is sold by the pack is told by the pack. */
 import type { CutRow } from '../cut.ts';
 
+/** The rows, by bird. */
 export const POULTRY: readonly CutRow[] = [
   {
     key: 'turkey-whole',

@@ -1,6 +1,7 @@
 /** Veal: numbers of series 300. */
 import type { CutRow } from '../cut.ts';
 
+/** The rows, the most usual first. */
 export const VEAL: readonly CutRow[] = [
   {
     key: 'breast',

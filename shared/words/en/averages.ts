@@ -6,8 +6,7 @@ import type { CutKey } from '../../trade/keys.ts';
 import type { Averaged, Measure } from '../../yield/measure.ts';
 import { quote } from '../quote.ts';
 import { people, pieces } from './counts.ts';
-import { example } from './examples.ts';
-import { averagePiece, figureText, titleOf, unitWord } from './measures.ts';
+import { averagePiece, figureText, needed, titleOf, unitWord } from './measures.ts';
 import { inside, person } from './names.ts';
 
 /** What of every 100 does: the base that each measure is a share of. */
@@ -60,7 +59,7 @@ export const averages = (show: Show) => ({
   pooled: ({ measure, share, range }: { measure: Averaged; share: number; range?: Range | null }) => {
     if (measure === 'cost') {
       const print = figureText(show, measure);
-      return `Every ${unitWord(show)} on the plate together: ${print(share)} a ${unitWord(show)}${withRange(range, print)}.`;
+      return `All the meat on the plate together: ${print(share)} a ${unitWord(show)}${withRange(range, print)}.`;
     }
     const [base, verb] = OF_EVERY_100[measure](show.form.units);
     const hundredth = (of: number) => show.oneDecimal(of * 100);
@@ -156,14 +155,3 @@ export const averages = (show: Show) => ({
   countsCell: ({ count, members }: { count: number; members: number }) =>
     `${show.count(count)} by ${show.count(members)}`,
 });
-
-const needed = (show: Show, measure: Averaged): string => {
-  const trimmed = `bought:${example(show, 'bought')} trim:${example(show, 'trim')}`;
-  return {
-    trim: `weigh a piece in with what came off, like \`/weigh cut:packer ${trimmed}\`.`,
-    cooking: 'it needs what was left to cook and what came off the heat.',
-    carving: 'it needs what came off the heat and what was thrown away or on the plate.',
-    plate: 'it needs what was bought and what was thrown away or on the plate after cooking.',
-    cost: 'it needs a price, and what was thrown away or on the plate after cooking.',
-  }[measure];
-};

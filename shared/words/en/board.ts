@@ -4,17 +4,11 @@ import type { Show } from '../../measure/show.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Averaged } from '../../yield/measure.ts';
+import { small } from './capitals.ts';
 import { people, pieces } from './counts.ts';
-import { example } from './examples.ts';
-import { figureText, ofPiece, titleOf } from './measures.ts';
+import { figureText, needed, ofPiece, titleOf } from './measures.ts';
 import { inside } from './names.ts';
-
-const SEASONS: Record<Season, string> = {
-  season: 'this season',
-  last: 'the season before',
-  year: 'the last 12 months',
-  always: 'all seasons',
-};
+import { SEASON_NAMES } from './season.ts';
 
 const NEEDS = {
   people: 'It takes 3 people or more to tell them apart.',
@@ -22,13 +16,13 @@ const NEEDS = {
   variation: 'Nobody’s pieces differ from each other: are the weights copied?',
 } as const;
 
-const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const title = (cut: CutKey | null) => (cut === null ? 'Every cut' : cutOf(cut).name);
 const does = (count: number, one: string, more: string) => (count === 1 ? one : more);
 
 export const board = (show: Show) => ({
   /** What is ranked, over its picture. */
-  about: ({ cut, season }: { cut: CutKey | null; season: Season }) => `${title(cut)}, ${SEASONS[season]}`,
+  about: ({ cut, season }: { cut: CutKey | null; season: Season }) =>
+    `${title(cut)}, ${small(SEASON_NAMES[season])}`,
   leads: ({
     cut,
     measure,
@@ -67,9 +61,9 @@ export const board = (show: Show) => ({
   youAreHidden: ({ cut }: { cut: CutKey | null }) =>
     `${title(cut)}: you are not shown in rankings, as you asked.`,
   ranked: ({ season, count, members }: { season: Season; count: number; members: number }) =>
-    `${sentence(SEASONS[season])}: ${pieces(show, count)}, ${people(show, members)}.`,
+    `${SEASON_NAMES[season]}: ${pieces(show, count)}, ${people(show, members)}.`,
   likely: ({ measure, low, high }: { measure: Averaged; low: number; high: number }) =>
-    `The leader likely lies from ${figureText(show, measure)(low)} to ${figureText(show, measure)(high)}.`,
+    `The leader’s true figure is likely ${figureText(show, measure)(low)} to ${figureText(show, measure)(high)}.`,
   /** How many of those with a place the leader is not clearly ahead of. */
   tooClose: ({ close, others }: { close: number; others: number }) =>
     close === 0
@@ -128,13 +122,7 @@ export const board = (show: Show) => ({
   /** Everyone with pieces is hidden. */
   nobodyShown: ({ cut }: { cut: CutKey }) => `${title(cut)}: nobody is shown in this ranking.`,
   none: ({ cut, measure, season }: { cut: CutKey | null; measure: Averaged | null; season: Season }) =>
-    `Nothing to rank yet${cut === null ? '' : ` of ${inside(cut)}`}, ${SEASONS[season]}: ${
-      measure === 'trim' || measure === null
-        ? `weigh a piece in, like \`/weigh cut:packer bought:${example(show, 'bought')} trim:${example(show, 'trim')}\`.`
-        : measure === 'cost'
-          ? 'it needs a price, and what was thrown away or on the plate after cooking.'
-          : 'it needs what was bought and what was thrown away or on the plate after cooking.'
-    }`,
+    `Nothing to rank yet${cut === null ? '' : ` of ${inside(cut)}`}, ${small(SEASON_NAMES[season])}: ${needed(show, measure ?? 'trim')}`,
   longer: () => 'Further back: `/board season:All seasons`',
 
   mostLeads: ({ cut, member, count }: { cut: CutKey | null; member: string; count: number }) =>
@@ -153,7 +141,7 @@ export const board = (show: Show) => ({
     count: number;
   }) =>
     `${title(cut)}: you are in place ${show.count(place)} of ${show.count(all)}, ${pieces(show, count)} weighed in.`,
-  mostCounts: () => 'Whatever was weighed, estimates apart. Equals stand in no order of merit.',
+  mostCounts: () => 'Every piece counts, estimates apart. Between equal counts the order means nothing.',
 
   whereAmI: () => 'Where am I?',
   another: () => 'Another ranking, for you alone',

@@ -4,6 +4,7 @@ import type { Unlike } from '../../trade/beside-book.ts';
 import { BOOK_SOURCES, type BookMeasure, type BookSource, type HowCooked } from '../../trade/book.ts';
 import type { Bone } from '../../trade/keys.ts';
 import { OF_PIECE } from './measures.ts';
+import { BONES } from './trade.ts';
 
 /** As they are cited; in full in METHODS.md and under `/help topic:figures`. */
 const SHORT: Record<BookSource, string> = {
@@ -31,8 +32,6 @@ const fatLeft = (show: Show, inches: number): string =>
     : show.form.units === 'lb'
       ? `1/${show.count(1 / inches)} in of fat left on`
       : `${show.count(inches * 25.4)} mm of fat left on`;
-
-const BONES: Record<Bone, string> = { in: 'bone in', out: 'boneless' };
 
 interface BookWords {
   measure: BookMeasure;

@@ -3,17 +3,15 @@ import type { Club } from '../../club/club.ts';
 import type { Unusual } from '../../findings/waiting.ts';
 import type { CalendarDay } from '../../measure/day.ts';
 import { type Show, shows } from '../../measure/show.ts';
-import { NANOGRAMS, type Nanograms, type Units } from '../../measure/units.ts';
+import { NANOGRAMS, type Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { quote } from '../quote.ts';
-import { pieces } from './counts.ts';
-import { OF_PIECE } from './measures.ts';
+import { pieces, short } from './counts.ts';
+import { OF_PIECE, WEIGHS_IN } from './measures.ts';
 import { inside, person } from './names.ts';
 import { points } from './on-one.ts';
-
-const UNITS: Record<Units, string> = { lb: 'pounds and ounces', kg: 'kilos and grams' };
 
 /** ISO 3166: the countries whose grades are known. */
 const COUNTRIES: Readonly<Record<string, string>> = {
@@ -48,15 +46,14 @@ const ALSO: Record<Measure, string> = {
 
 const month = (from1: number): string => MONTHS[from1 - 1] ?? String(from1);
 
-/** A number with a digit after the mark only where it has one. */
-const short = (show: Show, value: number): string =>
-  Number.isInteger(Math.round(value * 10) / 10) ? show.count(value) : show.oneDecimal(value);
-
 /** A day and a number as a locale writes them. */
 const sampleOf = (locale: string, day: CalendarDay): string => {
   const as = shows({ locale, units: 'lb' });
   return `${as.day(day)} and ${as.oneDecimal(2.5)}`;
 };
+
+/** A time zone as people write it: `America/New York`. */
+const placeOf = (zone: string): string => zone.replaceAll('_', ' ');
 
 interface Named {
   seq: number;
@@ -73,9 +70,9 @@ export const club = (show: Show) => {
 
   return {
     units: ({ units, currency }: Pick<Club, 'units' | 'currency'>) =>
-      `This club weighs in ${UNITS[units]}, and pays in ${currency}.`,
+      `This club weighs in ${WEIGHS_IN[units]}, and pays in ${currency}.`,
     days: ({ zone, locale, today }: Pick<Club, 'zone' | 'locale'> & { today: CalendarDay }) =>
-      `Its days are those of ${zone}. Days and numbers are written like ${sampleOf(locale, today)}.`,
+      `A day here is a day in ${placeOf(zone)}. Days and numbers are written like ${sampleOf(locale, today)}.`,
     season: ({ gradeCountry, seasonStart }: Pick<Club, 'gradeCountry' | 'seasonStart'>) => {
       const country = COUNTRIES[gradeCountry];
       return `${country === undefined ? 'No grades are offered' : `The grades offered are those of ${country}`}. The season starts in ${month(seasonStart)}.`;
@@ -95,9 +92,9 @@ export const club = (show: Show) => {
     part: {
       margin: ({ margin }: Club) => `a margin of ${points(show, margin)}`,
       scaleError: ({ scaleError }: Club) => `scales off by ${short(show, scaleError * 100)} %`,
-      units: ({ units }: Club) => UNITS[units],
+      units: ({ units }: Club) => WEIGHS_IN[units],
       currency: ({ currency }: Club) => currency,
-      zone: ({ zone }: Club) => `the days of ${zone}`,
+      zone: ({ zone }: Club) => `the days of ${placeOf(zone)}`,
       gradeCountry: ({ gradeCountry }: Club) => {
         const country = COUNTRIES[gradeCountry];
         return country === undefined ? 'no grades' : `the grades of ${country}`;
@@ -107,13 +104,13 @@ export const club = (show: Show) => {
     },
     /** What a change does not do, or does besides. */
     changesVerdicts: () => 'This can change verdicts. Every answer says which margin it used.',
-    keepsPrices: () => 'Prices that were told keep the currency they were told in.',
+    keepsPrices: () => 'Prices already given keep their currency.',
     keepsUnits: () => 'A member who chose `/mine units` keeps theirs.',
-    keepsDays: () => 'Pieces keep the day they were told for.',
+    keepsDays: () => 'Pieces already weighed in keep their day.',
 
     month: ({ month: from1 }: { month: number }) => month(from1),
     currencyChoice: ({ currency, name }: { currency: string; name: string }) => `${currency}: ${name}`,
-    zoneChoice: ({ zone }: { zone: string }) => zone.replaceAll('_', ' '),
+    zoneChoice: ({ zone }: { zone: string }) => placeOf(zone),
     localeChoice: ({ locale, name, day }: { locale: string; name: string; day: CalendarDay }) =>
       `${name}: ${sampleOf(locale, day)}`,
 
@@ -148,9 +145,9 @@ export const club = (show: Show) => {
     ownCutRemoved: ({ cut }: { cut: CutKey }) => `${cutOf(cut).name} is off the list.`,
     ownCutGone: ({ cut }: { cut: CutKey }) => `${cutOf(cut).name} was off the list already. Nothing changed.`,
     ownCutUse: ({ cut }: { cut: CutKey }) =>
-      `\`/weigh cut:${cutOf(cut).name} bought:\`. No table and no rule of thumb is about it: what is usual is what you weigh.`,
+      `\`/weigh cut:${cutOf(cut).name} bought:\`. No table and no rule of thumb covers it: what is usual is what you weigh.`,
     ownCutStays: () =>
-      'Pieces of it stay, and count on. For them its name is still read; it is offered no more.',
+      'Its pieces stay, and count on. The name still works for them, but is no longer offered.',
     ownCutsHow: () =>
       'Add one that the list lacks with `/club cuts add:smoked short plate species:Beef`; take one off with `remove:`.',
 

@@ -5,9 +5,10 @@ import type { Verdict } from '../../statistics/verdict.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
+import { capital } from './capitals.ts';
 import { pieces } from './counts.ts';
 import { MEASURE_TITLES } from './measures.ts';
-import { little, roughly } from './on-one.ts';
+import { ends, hundredths, little, roughly } from './on-one.ts';
 
 /** A difference with its ends, in shares: above 0 the first one has more. */
 interface Difference {
@@ -17,27 +18,18 @@ interface Difference {
   verdict: Verdict | 'early';
 }
 
-const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const thing = (measure: Measure) => MEASURE_TITLES[measure].toLowerCase();
 
 export const compare = (show: Show) => {
-  const points = (share: number) => show.oneDecimal(Math.abs(share) * 100);
-  /** `1.2 to 6.8`, the nearer end first; `3.1 less to 5.2 more` where 0 lies within. */
-  const ends = (low: number, high: number) =>
-    low > 0
-      ? `${points(low)} to ${points(high)}`
-      : high < 0
-        ? `${points(high)} to ${points(low)}`
-        : `${points(low)} less to ${points(high)} more`;
   /** `than` and `as` follow the figures: ` than the rest`; empty where both are named before them. */
-  const told = ({ difference, low, high, verdict }: Difference, than: string, as: string) =>
+  const told = (found: Difference, than: string, as: string) =>
     ({
-      more: `about ${points(difference)} points more${than} (${ends(low, high)})`,
-      less: `about ${points(difference)} points less${than} (${ends(low, high)})`,
+      more: `about ${hundredths(show, found.difference)} points more${than} (${ends(show, found)})`,
+      less: `about ${hundredths(show, found.difference)} points less${than} (${ends(show, found)})`,
       same: `about the same${as}`,
-      open: `can’t tell yet: anything from ${ends(low, high)} fits`,
+      open: `can’t tell yet: anything from ${ends(show, found)} fits`,
       early: 'can’t tell yet',
-    })[verdict];
+    })[found.verdict];
   const besideRest = (found: Difference) => told(found, ' than the rest', ' as everyone');
 
   return {
@@ -45,7 +37,7 @@ export const compare = (show: Show) => {
     answer: ({ cut, measure, ...found }: Difference & { cut: CutKey; measure: Measure }) =>
       `${cutOf(cut).name}, ${thing(measure)}: ${besideRest(found)}.`,
     line: ({ measure, ...found }: Difference & { measure: Measure }) =>
-      `${sentence(thing(measure))}: ${besideRest(found)}.`,
+      `${capital(thing(measure))}: ${besideRest(found)}.`,
     onOne: ({ grams, cost, usualGrams }: { grams: number; cost: Money | null; usualGrams: number }) =>
       `That is about ${little(show, grams)}${cost === null ? '' : ` or ${show.money(cost)}`} on one of ${roughly(show, usualGrams)}.`,
     /** Pieces until a member is compared. */
@@ -78,7 +70,7 @@ export const compare = (show: Show) => {
     }: Difference & { cut: CutKey; measure: Measure; asker: string; challenged: string }) =>
       `${cutOf(cut).name}, ${thing(measure)}, <@${asker}> beside <@${challenged}>: ${told(found, '', '')}.`,
     bothLine: ({ measure, ...found }: Difference & { measure: Measure }) =>
-      `${sentence(thing(measure))}: ${told(found, '', '')}.`,
+      `${capital(thing(measure))}: ${told(found, '', '')}.`,
     bothToGo: ({ fewest }: { fewest: number }) => `It takes ${pieces(show, fewest)} of each.`,
     bothHead: { measure: () => '', first: () => show.count(1), second: () => show.count(2) },
     bothWho: ({ asker, challenged }: { asker: string; challenged: string }) =>

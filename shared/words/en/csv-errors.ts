@@ -31,8 +31,8 @@ export const csvErrors = (show: Show): { [Code in CsvProblem]: (values: Problems
       : `That file has no column ${quote(column)}, and there is no piece without it. Is ${quote(near)} meant? Name it ${quote(column)}.`,
   'csv-column-twice': ({ column, first, second }) =>
     first === second
-      ? `That file has the column ${quote(first)} twice. Leave one of them.`
-      : `That file has ${quote(column)} twice, as ${quote(first)} and as ${quote(second)}. Leave one of them.`,
+      ? `That file has the column ${quote(first)} twice. Keep only one of them.`
+      : `That file has ${quote(column)} twice, as ${quote(first)} and as ${quote(second)}. Keep only one of them.`,
   'csv-row-too-long': ({ cells, columns }) =>
     `That row has ${show.count(cells)} cells under ${show.count(columns)} columns. A comma inside a cell needs quotation marks around it: "14,8 kg".`,
   'csv-id-rounded': ({ option, read }) =>
@@ -40,7 +40,7 @@ export const csvErrors = (show: Show): { [Code in CsvProblem]: (values: Problems
   'csv-id-unreadable': ({ option, read, longest }) =>
     `${quoteOption(option, read)} is no id: letters, digits, \`-\`, \`_\`, \`.\` and \`@\`, at most ${show.count(longest)}.`,
   'csv-piece-twice': ({ read, line }) =>
-    `${quoteOption('piece', read)} stands at line ${show.count(line)} already. Leave one of the two, or give this one another id.`,
+    `${quoteOption('piece', read)} is at line ${show.count(line)} already. Keep only one of the two, or give this one another id.`,
   'csv-member-missing': () => 'Whose piece is it? Add a column `member` with the id of each.',
   'csv-member-unknown': ({ read }) =>
     `${quoteOption('member', read)} is no member's id. Ids are kept, never names.`,

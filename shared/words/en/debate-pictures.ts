@@ -3,7 +3,7 @@ import type { Show } from '../../measure/show.ts';
 import type { Measure } from '../../yield/measure.ts';
 import { people, pieces } from './counts.ts';
 import { SHARE_OF } from './measures.ts';
-import { roughly } from './on-one.ts';
+import { points, roughly } from './on-one.ts';
 
 /** What a debate is about is lost, whatever the measure. */
 const LOST: Record<Measure, string> = {
@@ -117,7 +117,7 @@ export const pairs = (show: Show) => ({
   same: () => 'too small to argue about',
   none: () => 'no difference',
   zone: ({ margin }: { margin: number }) =>
-    `grey: under ${pointsOf(show, margin)} either way, too small to argue about`,
+    `grey: under ${points(show, margin)} either way, too small to argue about`,
   reading: () => 'Dot: an answer. Ring: still open. Bar: where it likely lies',
   beyond: () => 'A bar that ends at the edge goes on beyond it',
   counts: ({ count, members }: { count: number; members: number }) =>
@@ -129,12 +129,5 @@ export const pairs = (show: Show) => ({
   altPair: ({ name, difference, low, high }: Ends & { name: string; difference: number }) =>
     `${name}: ${signed(show, difference)}, likely ${signed(show, low)} to ${signed(show, high)}.`,
   altEarly: ({ name }: { name: string }) => `${name}: too early.`,
-  altZone: ({ margin }: { margin: number }) => `Under ${pointsOf(show, margin)} is too small to argue about.`,
+  altZone: ({ margin }: { margin: number }) => `Under ${points(show, margin)} is too small to argue about.`,
 });
-
-/** `1 point`, `1.5 points` */
-const pointsOf = (show: Show, share: number): string => {
-  const tenths = Math.round(share * 1000);
-  const told = tenths % 10 === 0 ? show.count(tenths / 10) : show.oneDecimal(tenths / 10);
-  return `${told} ${tenths === 10 ? 'point' : 'points'}`;
-};

@@ -6,10 +6,10 @@ import { NANOGRAMS } from '../../measure/units.ts';
 import type { Reason, Verdict } from '../../statistics/verdict.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
-import { choices } from './commands.ts';
+import { choices } from './choices.ts';
 import { people, pieces } from './counts.ts';
 import { inside, person } from './names.ts';
-import { little, points, roughly } from './on-one.ts';
+import { ends, hundredths, little, points, roughly } from './on-one.ts';
 
 /** Where the weight goes that a debate is about. */
 const WHERE: Record<Measure, string> = {
@@ -31,6 +31,7 @@ const MISSING: Record<Reason, string> = {
   rests_on_one: 'It rests on one person: it needs others who cooked both.',
   few_members: 'It needs 3 people or more who each cooked both.',
   mostly_one_member: 'It is mostly one person’s pieces: it needs more from others.',
+  // Told by the answer, where scales could have made the difference by themselves.
   scale: '',
 };
 
@@ -49,20 +50,11 @@ interface OnePiece {
 
 export const debate = (show: Show) => {
   const unit = show.form.units;
-  const hundredths = (share: number) => show.oneDecimal(Math.abs(share) * 100);
   const about = (grams: number) => roughly(show, grams);
   const moreOrLess = (share: number) => (share < 0 ? 'less' : 'more');
   const onOne = ({ perPieceGrams, perPieceCost, usualGrams }: OnePiece) =>
     `about ${little(show, perPieceGrams)}${perPieceCost === null ? '' : ` or ${show.money(perPieceCost)}`} on one of ${about(usualGrams)}`;
   const per100 = `${unit} per 100 ${unit}`;
-  /** `0.8 to 3.6`; with words where 0 lies within. */
-  const ends = ({ low, high }: Difference) =>
-    low > 0 || high < 0
-      ? [low, high]
-          .map(hundredths)
-          .toSorted((one, other) => Number.parseFloat(one) - Number.parseFloat(other))
-          .join(' to ')
-      : `${hundredths(low)} less to ${hundredths(high)} more`;
   const lead = (settled: boolean) => (settled ? 'Settled here' : 'So far');
 
   return {
@@ -90,7 +82,7 @@ export const debate = (show: Show) => {
       bigGrams,
       ...found
     }: Difference & OnePiece & { smallGrams: number; bigGrams: number }) =>
-      `One of ${about(bigGrams)} gives up ${hundredths(found.difference)} ${unit} ${moreOrLess(found.difference)} per 100 ${unit} than one of ${about(smallGrams)} (${ends(found)}), ${onOne(found)}.`,
+      `One of ${about(bigGrams)} gives up ${hundredths(show, found.difference)} ${unit} ${moreOrLess(found.difference)} per 100 ${unit} than one of ${about(smallGrams)} (${ends(show, found)}), ${onOne(found)}.`,
     same: ({
       margin,
       difference,
@@ -100,9 +92,9 @@ export const debate = (show: Show) => {
       difference: number;
       zeroOutside: boolean;
     }) =>
-      `It changes what is lost by less than ${points(show, margin)} either way: about ${hundredths(difference)} ${per100} ${moreOrLess(difference)} off big ones.${zeroOutside ? ' There is a difference, too small to argue about.' : ''}`,
+      `It changes what is lost by less than ${points(show, margin)} either way: about ${hundredths(show, difference)} ${per100} ${moreOrLess(difference)} off big ones.${zeroOutside ? ' There is a difference, too small to argue about.' : ''}`,
     sizeOpen: (found: Difference & { byScales: number | null }) =>
-      `So far ${hundredths(found.difference)} ${per100} ${moreOrLess(found.difference)} off big ones, but anything from ${ends(found)} fits.${found.byScales === null ? '' : ` Scales off by ${show.oneDecimal(found.byScales * 100)} % could produce this on their own.`}`,
+      `So far ${hundredths(show, found.difference)} ${per100} ${moreOrLess(found.difference)} off big ones, but anything from ${ends(show, found)} fits.${found.byScales === null ? '' : ` Scales off by ${show.oneDecimal(found.byScales * 100)} % could produce this on their own.`}`,
     morePieces: ({ more, farMore }: { more: number; farMore: boolean }) =>
       farMore
         ? `It would take some ${show.count(more)} more pieces, far more than this club has.`
@@ -158,11 +150,11 @@ export const debate = (show: Show) => {
       }[verdict];
     },
     pair: ({ first, second, ...found }: Difference & OnePiece & { first: string; second: string }) =>
-      `${second} gives up ${hundredths(found.difference)} ${unit} ${moreOrLess(found.difference)} per 100 ${unit} than ${first} (${ends(found)}), ${onOne(found)}.`,
+      `${second} gives up ${hundredths(show, found.difference)} ${unit} ${moreOrLess(found.difference)} per 100 ${unit} than ${first} (${ends(show, found)}), ${onOne(found)}.`,
     /** A pair, in a picture. */
     against: ({ first, second }: { first: string; second: string }) => `${second} against ${first}`,
     pairOpen: ({ first, second, ...found }: Difference & { first: string; second: string }) =>
-      `${second} against ${first}: so far ${hundredths(found.difference)} ${per100} ${moreOrLess(found.difference)}, but anything from ${ends(found)} fits.`,
+      `${second} against ${first}: so far ${hundredths(show, found.difference)} ${per100} ${moreOrLess(found.difference)}, but anything from ${ends(show, found)} fits.`,
     pairBet: ({
       first,
       second,

@@ -2,6 +2,7 @@
 import type { Club } from '../../club/club.ts';
 import type { Show } from '../../measure/show.ts';
 import { example } from './examples.ts';
+import { WEIGHS_IN } from './measures.ts';
 
 type Texts = Readonly<Record<string, () => string>>;
 
@@ -44,7 +45,7 @@ export const desk = (show: Show) => ({
     scale: () => 'What 2.9 on your own scale means',
     'price-unit': () => 'What a bare price is per',
     season: () => 'Which season',
-    ranking: () => 'Ranking: plate, trim, most',
+    ranking: () => 'Ranking: plate, trim, value or most',
     member: () => 'Somebody to compare with',
     topic: () => 'What about',
     hidden: () => 'Hidden: yes or no',
@@ -80,7 +81,7 @@ export const desk = (show: Show) => ({
     `That is a fault of mine, not yours. Look whether it was kept before you type it again, and please tell whoever runs me: reference ${reference}.`,
   welcome: () => 'Hello! I keep the numbers of what you cook.',
   taken: ({ units, currency }: Pick<Club, 'units' | 'currency'>) =>
-    `I took it that this club weighs in ${units === 'lb' ? 'pounds and ounces' : 'kilos and grams'} and pays in ${currency}. A manager can change that: \`/club set\``,
+    `I took it that this club weighs in ${WEIGHS_IN[units]} and pays in ${currency}. A manager can change that: \`/club set\``,
   firstLine: () =>
     `Weigh your first piece in: \`/weigh cut:packer bought:${example(show, 'bought')} trim:${example(show, 'trim')}\``,
   askHelp: () => 'More lines to copy: `/help`',

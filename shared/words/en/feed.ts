@@ -7,6 +7,7 @@ import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Serving } from '../../yield/servings.ts';
 import { people as peopleOf, pieces as piecesOf } from './counts.ts';
+import { unitWord } from './measures.ts';
 import { inside } from './names.ts';
 
 const SERVINGS: Record<Serving, { one: string; more: string; each: string }> = {
@@ -27,7 +28,7 @@ const made = (show: Show, count: number, serving: Serving | null): string => {
 };
 
 export const feed = (show: Show) => {
-  const unit = show.form.units === 'lb' ? 'pound' : 'kilo';
+  const unit = unitWord(show);
   /** As a shop's scale has it. */
   const inShop = (weight: Nanograms) => show.weightIn(weight, show.form.units);
   return {
@@ -85,7 +86,7 @@ export const feed = (show: Show) => {
       `Usually it makes about ${show.weight(served)}: ${made(show, count, serving)}.`,
     cost: ({ cost, each, prices }: { cost: Money; each: Money; prices: readonly Money[] }) =>
       `About ${show.money(each)} a head, ${show.money(cost)} in all, at the ${prices.map(show.money).join(' and ')} a ${unit} that you usually pay here.`,
-    noPrice: () => 'What it costs I can tell once a piece of it was weighed in with its price.',
+    noPrice: () => 'I can tell what it costs once a piece of it is weighed in with its price.',
     short: ({ people, children, buy }: { people: number; children: number; buy: Nanograms }) =>
       `That is short of ${eaters(show, people, children)}: for all of them it takes ${inShop(buy)}.`,
     source: ({
@@ -108,7 +109,7 @@ export const feed = (show: Show) => {
       const usual = show.weight((Math.round(grams * 100) * (NANOGRAMS.g / 100)) as Nanograms);
       const whose = `${piecesOf(show, pieces)} of ${peopleOf(show, members)} here`;
       const by: Record<Source, string> = {
-        member: `By ${whose}, ${show.count(own)} of them by who asks: reckoned for them as the cook.`,
+        member: `By ${whose}, ${show.count(own)} of them by whoever asks: reckoned for them as the cook.`,
         club: `By ${whose}, whoever cooks.`,
         book: 'By published tables, since fewer than 8 pieces of 3 people were weighed to the plate here.',
         'rule of thumb':
@@ -117,6 +118,6 @@ export const feed = (show: Show) => {
       return `${cut === null ? '' : `${cutOf(cut).name}: `}${by[source]} A piece: ${weighed ? 'usually' : 'about'} ${usual}.`;
     },
     noSpread: () =>
-      'An average falls short half of the time, and nobody published how far: one piece more makes it safe.',
+      'An average falls short half of the time, and no table says by how much: one piece more makes it safe.',
   };
 };

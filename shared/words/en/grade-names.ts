@@ -1,7 +1,7 @@
 /** What grades are called. A grade is a proper name. */
 import type { GradeKey } from '../../trade/keys.ts';
+import { capital } from './capitals.ts';
 
-const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 const canadian = (name: string): string => `Canada ${name === 'prime' ? 'Prime' : name.toUpperCase()}`;
 
 interface GradeWords {

@@ -67,7 +67,7 @@ export const help = (
       answer: () => 'A debate is settled by each person’s own big and small pieces, not by who cooks what.',
       lines: () => [
         'Ask: `/debate`, `/debate question:grade cut:packer`, `/debate question:wrap`. The picture shows everyone’s own line.',
-        'So far: right 19 times in 20. Settled: right 99 times in 100, looked at only after 25, 50, 100, 200 ... pieces, since who looks after every piece sees luck as an answer.',
+        'So far: right 19 times in 20. Settled: right 99 times in 100, looked at only after 25, 50, 100, 200 ... pieces, since a look after every piece would take luck for an answer.',
         'Too early is no shrug: it says what to bet on, what is at stake on one piece, and whose next piece would teach most.',
         'Unusual pieces wait, out of every figure, until their member stands by them. The methods with their sources: METHODS.md.',
       ],
@@ -94,7 +94,7 @@ export const help = (
     },
     managers: {
       answer: () =>
-        'For who manages the server: settings, and pieces that need a second look. It is answered to them alone.',
+        'For those who manage the server: settings, and pieces that need a second look. Only they see the answers.',
       lines: () => [
         'How the club likes its figures: `/club show`. To change it: `/club set units:Kilos and grams`, `/club set season:April`',
         'A cut that I do not know: `/club cuts add:smoked short plate species:Beef`',

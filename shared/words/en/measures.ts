@@ -1,7 +1,9 @@
 /** What each measure is called in a sentence, and how its figures are printed. */
 import { aboutMoney } from '../../measure/money.ts';
 import type { Show } from '../../measure/show.ts';
+import type { Units } from '../../measure/units.ts';
 import type { Averaged, Measure } from '../../yield/measure.ts';
+import { example } from './examples.ts';
 
 /** After the share of an average piece. */
 export const AVERAGE_PIECE: Record<Measure, string> = {
@@ -35,6 +37,9 @@ export const SHARE_OF: Record<Measure, string> = {
   plate: 'of the weight bought',
 };
 
+/** What somebody weighs in. */
+export const WEIGHS_IN: Record<Units, string> = { lb: 'pounds and ounces', kg: 'kilos and grams' };
+
 /** The weight that a price is for. */
 export const unitWord = (show: Show): string => (show.form.units === 'lb' ? 'pound' : 'kilo');
 
@@ -66,3 +71,15 @@ export const ofPiece = (show: Show, measure: Averaged): string =>
 /** After a title: what the figures are shares of, or what a cost is. */
 export const figuresOf = (measure: Averaged): string =>
   measure === 'cost' ? 'paid less what was saved' : SHARE_OF[measure];
+
+/** What a piece must have been weighed at, or told of, to have such a figure. */
+export const needed = (show: Show, measure: Averaged): string => {
+  const trimmed = `bought:${example(show, 'bought')} trim:${example(show, 'trim')}`;
+  return {
+    trim: `weigh a piece in with what came off, like \`/weigh cut:packer ${trimmed}\`.`,
+    cooking: 'it needs what was left to cook and what came off the heat.',
+    carving: 'it needs what came off the heat and what was thrown away or on the plate.',
+    plate: 'it needs what was bought and what was thrown away or on the plate after cooking.',
+    cost: 'it needs a price, and what was thrown away or on the plate after cooking.',
+  }[measure];
+};

@@ -4,8 +4,7 @@ import type { Show } from '../../measure/show.ts';
 import type { Units } from '../../measure/units.ts';
 import { quote } from '../quote.ts';
 import { example } from './examples.ts';
-
-const UNITS: Record<Units, string> = { lb: 'pounds and ounces', kg: 'kilos and grams' };
+import { WEIGHS_IN } from './measures.ts';
 
 export const mine = (show: Show) => {
   const decimals = (meaning: Member['labelDecimals'], as: { decimal: string; ounces: string }) =>
@@ -14,7 +13,7 @@ export const mine = (show: Show) => {
     units: ({ units }: { units: Units | null }) =>
       units === null
         ? 'You have not said yet whether you weigh in pounds or in kilos.'
-        : `You weigh in ${UNITS[units]}.`,
+        : `You weigh in ${WEIGHS_IN[units]}.`,
     unitsHow: () => 'Change it with `/mine units units:`. What you have weighed in stays as it is.',
     panKept: ({ pan }: { pan: Pan }) =>
       `${quote(pan.name)} weighs ${show.echo(pan.weight)}. I will take it off when you say so.`,

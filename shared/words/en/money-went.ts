@@ -2,9 +2,11 @@
 import type { Money } from '../../measure/money.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
+import { capital } from './capitals.ts';
+import { unitWord } from './measures.ts';
 
 export const moneyWent = (show: Show) => {
-  const unit = show.form.units === 'lb' ? 'pound' : 'kilo';
+  const unit = unitWord(show);
   return {
     title: () => 'Where the money went',
     paid: () => 'paid',
@@ -18,7 +20,7 @@ export const moneyWent = (show: Show) => {
     bears: ({ net }: { net: Money }) => `Usable meat and what came off together: ${show.money(net)}`,
     altHead: ({ about }: { about: string }) => `Where the money went. ${about}. Shares are of what was paid.`,
     altRow: ({ name, money, share }: { name: string; money: Money; share: number | null }) =>
-      `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${show.money(money)}${share === null ? '' : `, ${show.share(share)}`}.`,
+      `${capital(name)}: ${show.money(money)}${share === null ? '' : `, ${show.share(share)}`}.`,
     altUsable: ({
       cost,
       usable,

@@ -6,15 +6,14 @@ import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
 import type { Averaged, Measure } from '../../yield/measure.ts';
+import { capital } from './capitals.ts';
 import { people, pieces } from './counts.ts';
 import { bigger, pairs } from './debate-pictures.ts';
 import { figuresOf, figureText, OF_PIECE, ofPiece, pictureTitle, SHARE_OF, titleOf } from './measures.ts';
 import { moneyWent } from './money-went.ts';
 import { rankCounts, ranks } from './ranks.ts';
 import { seasonPicture } from './season.ts';
-import { shopCardPicture, shopPicture } from './shop.ts';
-
-const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+import { shopCardPicture, shopPicture } from './shop-pictures.ts';
 
 /** What happened to the weight; each stands before its figure. */
 const stages = {
@@ -47,15 +46,15 @@ const whereItWent = (show: Show) => ({
       ...(cookingYield === null ? [] : [`kept in the heat: ${show.share(cookingYield)}`]),
       ...(carvingYield === null ? [] : [`kept at the board: ${show.share(carvingYield)}`]),
     ];
-    return parts.length === 0 ? null : sentence(parts.join(', '));
+    return parts.length === 0 ? null : capital(parts.join(', '));
   },
   altHead: ({ about }: { about: string }) =>
     `Where the weight went. ${about}. Shares are of the weight bought.`,
   /** `share` is null for what was bought, of which the others are shares. */
   altStage: ({ name, weight, share }: { name: string; weight: Nanograms; share: number | null }) =>
-    `${sentence(name)}: ${show.weight(weight)}${share === null ? '' : `, ${show.share(share)}`}.`,
+    `${capital(name)}: ${show.weight(weight)}${share === null ? '' : `, ${show.share(share)}`}.`,
   altNotWeighed: ({ name, late }: { name: string; late: boolean }) =>
-    `${sentence(name)}: ${late ? 'not weighed' : 'not weighed yet'}.`,
+    `${capital(name)}: ${late ? 'not weighed' : 'not weighed yet'}.`,
 });
 
 /** Below the figures of either picture of dots. */

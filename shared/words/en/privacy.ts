@@ -59,7 +59,7 @@ export const privacy = (show: Show) => {
     eraseElsewhere: ({ clubs: all, count }: { clubs: number; count: number }) =>
       `In all I know you in ${clubs(all)}, with ${pieces(show, count)}.`,
     eraseForGood: () => 'Nobody can undo it, and the club’s averages change as they must.',
-    eraseTable: () => 'If its pieces should stay in a table of your own, get that first.',
+    eraseTable: () => 'To keep its pieces in a file of your own, use `/club export` first.',
     eraseOnRequest: () => 'Do this only if they asked for it: they are not told.',
     erasePress: ({ kind }: { kind: Whose['kind'] }) =>
       ({ here: 'Erase here', everywhere: 'Erase everywhere', member: 'Erase them', club: 'Erase the club' })[

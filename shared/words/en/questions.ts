@@ -54,7 +54,7 @@ export const questions = (
       : `${parts} ${show.weight(missing)} short of ${show.weight(of)}. Where did that go?`;
   },
   unusual: ({ seq, cut, measure }) =>
-    `Piece ${show.count(seq)} is kept, but ${UNUSUAL[measure]} is unusual for a ${inside(cut)} here. Is it right?`,
+    `Piece ${show.count(seq)} is kept, but ${UNUSUAL[measure]} is unusual for ${inside(cut)} here. Is it right?`,
   'two-pieces-or-two-goes': ({ read, summands }) =>
     `${quote(read)}: ${show.count(summands)} pieces together, or one piece in ${show.count(summands)} goes on the scale?`,
   'which-weight-in-pan': ({ pan }) => `${quoteOption('pan', pan)}: which of the weights was in it?`,

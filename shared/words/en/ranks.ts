@@ -1,6 +1,7 @@
 /** The words of pictures by rank: numbers stand in the place of people. */
 import type { Show } from '../../measure/show.ts';
 import type { Averaged } from '../../yield/measure.ts';
+import { capital } from './capitals.ts';
 import { pieces } from './counts.ts';
 import { figuresOf, figureText, ofPiece, pictureTitle, titleOf } from './measures.ts';
 
@@ -29,8 +30,6 @@ const BETTER: Record<Averaged, string> = {
   plate: 'more is better',
   cost: 'less is better',
 };
-
-const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The numbers that people stand as, a row each. */
 const rows = (show: Show) => ({
@@ -66,7 +65,7 @@ export const ranks = (show: Show) => ({
     const marks = standings.map((standing) => SHAPES[standing]);
     const range = 'bar: likely range';
     const lines = marks.length < 3 ? [[...marks, range]] : [marks.slice(0, 2), [...marks.slice(2), range]];
-    return lines.map((line) => sentence(line.join(', ')));
+    return lines.map((line) => capital(line.join(', ')));
   },
   altHead: ({ about, measure }: { about: string; measure: Averaged }) =>
     `${titleOf(show, measure)}, ${figuresOf(measure)}, by place: ${BETTER[measure]}. ${about}.`,

@@ -5,12 +5,13 @@ import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
 import type { CutKey, StyleKey } from '../../trade/keys.ts';
 import type { Measure } from '../../yield/measure.ts';
+import { capital, small } from './capitals.ts';
 import { people, pieces } from './counts.ts';
-import { OF_PIECE } from './measures.ts';
+import { OF_PIECE, unitWord } from './measures.ts';
 import { inside } from './names.ts';
 import { trade } from './trade.ts';
 
-/** Also of rankings. */
+/** By season, at the start of a sentence: of rankings and choices too. */
 export const SEASON_NAMES: Record<Season, string> = {
   season: 'This season',
   last: 'The season before',
@@ -19,10 +20,10 @@ export const SEASON_NAMES: Record<Season, string> = {
 };
 
 const withMember = (season: Season, member: string | null) =>
-  member === null ? SEASON_NAMES[season] : `<@${member}>, ${SEASON_NAMES[season].toLowerCase()}`;
+  member === null ? SEASON_NAMES[season] : `<@${member}>, ${small(SEASON_NAMES[season])}`;
 
 export const season = (show: Show) => {
-  const unit = show.form.units === 'lb' ? 'pound' : 'kilo';
+  const unit = unitWord(show);
   return {
     /** The answer; `member` is null where they alone read it. */
     answer: ({
@@ -69,7 +70,7 @@ export const season = (show: Show) => {
       count: number;
       members: number;
     }) =>
-      `${sentence(inside(cut))}, the average piece: ${show.share(own.share)} ${OF_PIECE[measure]} (${pieces(show, own.count)}); the club ${show.share(club)} (${pieces(show, count)}, ${people(show, members)}).`,
+      `${capital(inside(cut))}, the average piece: ${show.share(own.share)} ${OF_PIECE[measure]} (${pieces(show, own.count)}); the club ${show.share(club)} (${pieces(show, count)}, ${people(show, members)}).`,
     usual: ({ cut, style }: { cut: CutKey; style: StyleKey | null }) =>
       `Most often: ${inside(cut)}${style === null ? '' : `, ${trade(show).style(style)}`}.`,
     span: ({ from, to }: WholeSpan) => `From ${show.day(from)} to ${show.day(to)}.`,
@@ -81,13 +82,11 @@ export const season = (show: Show) => {
   };
 };
 
-const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 /** The words in its picture. */
 export const seasonPicture = (show: Show) => {
-  const unit = show.form.units === 'lb' ? 'pound' : 'kilo';
+  const unit = unitWord(show);
   return {
     title: ({ season }: { season: Season }) => SEASON_NAMES[season],
     span: ({ from, to }: WholeSpan) => `${show.day(from)} to ${show.day(to)}`,

@@ -1,23 +1,16 @@
 /** Labels side by side, in words: what each comes to on the plate, which wins, and by whose pieces. */
 import type { Source } from '../../findings/offered.ts';
-import type { Money, Price } from '../../measure/money.ts';
+import type { Money } from '../../measure/money.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
-import type { CutKey, GradeKey } from '../../trade/keys.ts';
+import type { CutKey } from '../../trade/keys.ts';
+import { capital } from './capitals.ts';
 import { people as peopleOf, pieces as piecesOf } from './counts.ts';
-import { gradeName, inside } from './names.ts';
+import { type LabelWords, labelText, nth } from './label-text.ts';
+import { unitWord } from './measures.ts';
+import { inside } from './names.ts';
 import { little } from './on-one.ts';
-
-/** What stands on a label; `cut` where the labels are of several. */
-export interface LabelWords {
-  /** From 1. */
-  place: number;
-  weight: Nanograms;
-  price: Price;
-  grade: GradeKey | null;
-  cut: CutKey | null;
-}
 
 interface Range {
   low: number;
@@ -29,25 +22,9 @@ interface MoneyRange {
   high: Money;
 }
 
-const unitWord = (show: Show): string => (show.form.units === 'lb' ? 'pound' : 'kilo');
 const perUnit = (show: Show, money: Money): string => `${show.money(money)}/${show.form.units}`;
-/** As a label has it: `14.20 lb`. */
-const onLabel = (show: Show, weight: Nanograms): string => show.weightIn(weight, show.form.units);
 /** An amount beside another one that has the currency's sign. */
 const plain = (show: Show, money: Money): string => show.money(money).replace(/[^\d.,-]/g, '');
-const lower = (text: string): string =>
-  text.length > 3 ? text.charAt(0).toLowerCase() + text.slice(1) : text;
-
-const labelText = (show: Show, { weight, price, grade, cut }: Omit<LabelWords, 'place'>): string =>
-  [
-    `${onLabel(show, weight)} at ${show.price(price)}`,
-    ...(grade === null ? [] : [lower(gradeName(grade))]),
-    ...(cut === null ? [] : [inside(cut)]),
-  ].join(', ');
-
-const nth = (show: Show, place: number): string => `label ${show.count(place)}`;
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** `in 7 of 10`, never in all: nothing is sure. */
 const tenths = (show: Show, chance: number): string =>
   chance >= 0.95 ? 'in more than 9 of 10' : `in ${show.count(chance * 10)} of 10`;
@@ -73,7 +50,7 @@ export const shop = (show: Show) => {
       cost: Money;
       next: Money;
     }) =>
-      `${sentence(nth(show, place))} is ${count === 2 ? 'cheaper' : 'the cheapest'} on the plate ${tenths(show, chance)} such ${count === 2 ? 'pairs' : 'choices'}: ${plate(cost)}, against ${show.money(next)}.`,
+      `${capital(nth(show, place))} is ${count === 2 ? 'cheaper' : 'the cheapest'} on the plate ${tenths(show, chance)} such ${count === 2 ? 'pairs' : 'choices'}: ${plate(cost)}, against ${show.money(next)}.`,
     close: ({
       place,
       chance,
@@ -114,7 +91,7 @@ export const shop = (show: Show) => {
       `Makes about ${made.map(({ place, sandwiches, plates }) => `${place === null ? '' : `${show.count(place)}: `}${show.count(sandwiches)} sandwiches or ${show.count(plates)} plates`).join('; ')}.`,
     /** Two points of a trim of a quarter, as a part of the price. */
     gaps: ({ points, part }: { points: number; part: number }) =>
-      `Of one cut almost any gap in price decides: ${show.count(points)} points more off are worth ${show.share(part)} of the price. More is to be saved between unlike cuts.`,
+      `Within one cut almost any gap in price decides: ${show.count(points)} points more off are worth ${show.share(part)} of the price. Unlike cuts differ more.`,
     heads: { label: () => '', trim: () => 'comes off', cost: () => `a ${unit} on the plate` },
     trimCell: ({ share, low, high }: Range & { share: number }) =>
       `${show.count(share * 100)} % (${show.count(low * 100)}-${show.count(high * 100)})`,
@@ -143,13 +120,13 @@ export const shop = (show: Show) => {
       const what = stage === 'trim' ? 'what comes off' : 'what gets to the plate';
       const whose = `${piecesOf(show, pieces)} of ${peopleOf(show, members)} here`;
       if (source === 'member')
-        return `${cutOf(cut).name}: ${what} by ${whose}, ${show.count(own)} of them yours: reckoned for you.`;
-      if (source === 'club') return `${cutOf(cut).name}: ${what} by ${whose}.`;
+        return `${cutOf(cut).name}: ${what}, going by ${whose}, ${show.count(own)} of them yours: reckoned for you.`;
+      if (source === 'club') return `${cutOf(cut).name}: ${what}, going by ${whose}.`;
       const range =
         posted === null
           ? 'no piece was weighed in here yet'
           : `${piecesOf(show, pieces)} here (${show.share(posted.low)} to ${show.share(posted.high)}) ${pieces === 1 ? 'is' : 'are'} too few by ${pieces === 1 ? 'itself' : 'themselves'}`;
-      return `${cutOf(cut).name}: ${what} by a rule of thumb (common practice, no source), since ${range}.`;
+      return `${cutOf(cut).name}: ${what}, going by a rule of thumb (common practice, no source), since ${range}.`;
     },
     kept: ({
       cut,
@@ -167,13 +144,13 @@ export const shop = (show: Show) => {
         book: 'by published tables',
         'rule of thumb': 'by a rule of thumb',
       }[source];
-      return `Of what is left of a ${inside(cut)} to cook, ${show.share(share)} gets to the plate, ${by}: the same for each label of it.`;
+      return `Of what is left to cook of ${inside(cut)}, ${show.share(share)} gets to the plate, ${by}: the same for each label.`;
     },
     fewThisSize: ({ places }: { places: readonly number[] }) =>
       `Few pieces of that size were weighed in here${places.length === 0 ? '' : `: ${places.map((place) => nth(show, place)).join(', ')}`}.`,
     narrowed: ({ style, bone }: { style: boolean; bone: boolean }) =>
-      `Only pieces ${[...(style ? ['trimmed as you do'] : []), ...(bone ? ['sold with the bone alike'] : [])].join(' and ')}.`,
-    notNarrowed: () => 'Too few pieces are trimmed so to be looked at by themselves: all of them count.',
+      `Only pieces ${[...(style ? ['trimmed as you do'] : []), ...(bone ? ['with the same bone, in or out'] : [])].join(' and ')}.`,
+    notNarrowed: () => 'Too few pieces here are trimmed like that, so all of them count.',
     showClub: () => 'Show the club',
     boughtIt: () => 'Bought it',
     boughtAnother: () => 'Bought another one',
@@ -186,53 +163,5 @@ export const shop = (show: Show) => {
         ? `Reckoned with ${show.share(share)} coming off; 8 times in 10 it is ${show.share(low)} to ${show.share(high)}.`
         : `Reckoned with ${show.share(1 - share)} on the plate; 8 times in 10 it is ${show.share(1 - high)} to ${show.share(1 - low)}.`,
     cardKeep: () => 'Keep the picture: it works in a shop without signal.',
-  };
-};
-
-/** The words in the picture of labels, and in the one to keep. */
-export const shopPicture = (show: Show) => {
-  const unit = unitWord(show);
-  return {
-    title: () => `A ${unit} on the plate`,
-    /** Of several cuts by what tells them apart first: a line of a picture is short. */
-    name: ({ place, weight, price, grade, cut }: LabelWords) =>
-      cut === null
-        ? `${show.count(place)}  ${labelText(show, { weight, price, grade, cut })}`
-        : `${show.count(place)}  ${[inside(cut), show.price(price), ...(grade === null ? [] : [lower(gradeName(grade))])].join(', ')}`,
-    several: () => 'Unlike cuts',
-    cost: ({ cost }: { cost: Money }) => show.money(cost),
-    tick: ({ cost }: { cost: Money }) => show.money(cost),
-    caption: () => 'Dot: what to expect. Bar: where it lies 8 times in 10.',
-    best: () => 'best buy',
-    tooClose: () => 'too close to call',
-    ranges: () => '8 times in 10',
-    others: () => 'the others',
-    altHead: ({ about }: { about: string }) => `What a ${unit} on the plate costs. ${about}.`,
-    altLabel: ({ label, cost, low, high }: MoneyRange & { label: LabelWords; cost: Money }) =>
-      `${sentence(nth(show, label.place))}, ${labelText(show, label)}: ${show.money(cost)}, ${show.money(low)} to ${show.money(high)}.`,
-  };
-};
-
-export const shopCardPicture = (show: Show) => {
-  const unit = unitWord(show);
-  return {
-    title: () => 'In the shop',
-    about: ({ cut, share, stage }: { cut: CutKey; share: number; stage: 'trim' | 'plate' }) =>
-      `${cutOf(cut).name}, ${stage === 'trim' ? `with ${show.share(share)} off` : `${show.share(1 - share)} on the plate`}`,
-    heads: {
-      shelf: () => `shelf, a ${unit}`,
-      plate: () => 'on the plate',
-      trimmed: () => 'trimmed, at most',
-    },
-    cell: ({ price }: { price: Money }) => show.money(price),
-    foot: ({ trimmed }: { trimmed: boolean }): readonly string[] => [
-      `On the plate: what a ${unit} of it then costs.`,
-      ...(trimmed ? [`Trimmed, at most: what a ${unit} may cost that needs no knife.`] : []),
-    ],
-    bars: () => 'on the plate',
-    altHead: ({ about }: { about: string }) =>
-      `${about}. A ${unit} at the shelf, then on the plate and, where told, trimmed at most.`,
-    altRow: ({ shelf, plate, trimmed }: { shelf: Money; plate: Money; trimmed: Money | null }) =>
-      `${[plate, ...(trimmed === null ? [] : [trimmed])].reduce((text, money, place) => `${text}${place === 0 ? ': ' : ', '}${show.money(money)}`, show.money(shelf))}.`,
   };
 };

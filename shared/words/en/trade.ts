@@ -1,9 +1,9 @@
 /** What cuts, grades and styles are called. */
-
 import type { Show } from '../../measure/show.ts';
 import type { Units } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { Bone, CutKey, StyleKey, Wrap } from '../../trade/keys.ts';
+import { short } from './counts.ts';
 import { gradeName } from './names.ts';
 
 const STYLES: Readonly<Record<string, string>> = {
@@ -18,10 +18,8 @@ const STYLES: Readonly<Record<string, string>> = {
   'ribs/bare': 'squared and bare',
 };
 
-const BONES: Record<Bone, string> = { in: 'bone in', out: 'boneless' };
+export const BONES: Record<Bone, string> = { in: 'bone in', out: 'boneless' };
 const WRAPS: Record<Wrap, string> = { none: 'unwrapped', paper: 'paper', foil: 'foil', boat: 'boat' };
-const round = (show: Show, weight: number) =>
-  Number.isInteger(weight) ? show.count(weight) : show.oneDecimal(weight);
 
 export const trade = (show: Show) => ({
   cut: (key: CutKey) => cutOf(key).name,
@@ -31,6 +29,6 @@ export const trade = (show: Show) => ({
   wrap: (wrap: Wrap) => WRAPS[wrap],
   /** A band of weights, in its own unit. */
   band: ({ low, high, unit }: { low: number; high: number; unit: Units }) =>
-    `${round(show, low)} to ${round(show, high)} ${unit}`,
+    `${short(show, low)} to ${short(show, high)} ${unit}`,
   notTold: () => 'not told',
 });

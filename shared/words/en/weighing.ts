@@ -10,12 +10,12 @@ import type { Measure } from '../../yield/measure.ts';
 import type { WeightName } from '../../yield/piece.ts';
 import { quote } from '../quote.ts';
 import { people, pieces } from './counts.ts';
-import { AVERAGE_PIECE } from './measures.ts';
+import { AVERAGE_PIECE, unitWord } from './measures.ts';
 import { inside } from './names.ts';
 import { PARTS } from './parts.ts';
 
 export const weighing = (show: Show) => {
-  const unit = show.form.units === 'lb' ? 'pound' : 'kilo';
+  const unit = unitWord(show);
   return {
     /** The answer, by the last stage that was weighed. */
     bought: ({ bought, cut }: { bought: Nanograms; cut: CutKey }) =>

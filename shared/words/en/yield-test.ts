@@ -4,12 +4,13 @@ import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';
 import { cutOf } from '../../trade/cuts.ts';
 import type { CutKey } from '../../trade/keys.ts';
+import { unitWord } from './measures.ts';
 
 /** The last part that was weighed, after its cost. */
 const LAST = { left: 'usable', cooked: 'off the heat', served: 'on the plate' } as const;
 
 export const yieldTest = (show: Show) => {
-  const unit = show.form.units === 'lb' ? 'pound' : 'kilo';
+  const unit = unitWord(show);
   return {
     /** The answer. `share` is of what was bought. */
     usableCost: ({ cost, usable, bought, share }: Usable & { cost: Money }) =>
@@ -87,7 +88,7 @@ export const yieldTest = (show: Show) => {
       bought: () => 'bought',
     },
     leftOver: () =>
-      'What the parts leave counts as usable. Tell `usable:` or `loss:` where the cutting lost some.',
+      'What the parts leave counts as usable. Add `usable:` or `loss:` if the cutting lost some.',
     apart: ({ apart }: { apart: Nanograms }) =>
       `All told that is ${show.weight(Math.abs(apart) as Nanograms)} ${apart < 0 ? 'less' : 'more'} than the piece, no more than scales differ by. The loss is what the others leave.`,
     lot: ({ pieces }: { pieces: number }) => `${show.count(pieces)} pieces as one lot.`,

@@ -5,6 +5,7 @@ import { formOf, MORE } from '../../../shared/chat/form.ts';
 import { readLine, readOptions } from '../../../shared/chat/line.ts';
 import { MemberError } from '../../../shared/errors.ts';
 import { speak } from '../../../shared/words/index.ts';
+import { anyText } from '../../any-text.ts';
 import { outcome } from '../measure/reading.ts';
 
 const COMMANDS = [
@@ -77,7 +78,7 @@ describe('lines', () => {
 
 const value = fc
   .oneof(
-    fc.string({ unit: 'binary', maxLength: 30 }),
+    anyText(30),
     fc.stringMatching(/^[a-z :,.\d-]{0,30}$/),
     fc.constantFrom(
       'trim: 2 lb',
@@ -134,7 +135,7 @@ test('any options, filled into a form, read back from it but for their quotes', 
 
 test('any text is a line, or a refusal', () => {
   fc.assert(
-    fc.property(fc.string({ unit: 'binary', maxLength: 80 }), (text) => {
+    fc.property(anyText(80), (text) => {
       read(text);
       read(`/weigh ${text}`);
     }),

@@ -2,9 +2,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readSentFile, writeSentFile } from '../../../shared/chat/sent-file.ts';
 
+const url = fc.stringMatching(/^https:\/\/[a-z\d.-]{1,30}\/[!-~]{0,60}$/);
+
 test('reads back what it wrote, whatever the name', () => {
   fc.assert(
-    fc.property(fc.webUrl(), fc.string({ minLength: 1 }), fc.nat(), (url, name, size) => {
+    fc.property(url, fc.string({ minLength: 1 }), fc.nat(), (url, name, size) => {
       expect(readSentFile(writeSentFile({ url, name, size }))).toEqual({ url, name, size });
     }),
   );

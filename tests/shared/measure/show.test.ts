@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isCurrency } from '../../../shared/measure/currency.ts';
-import { addDays, type CalendarDay, readDay } from '../../../shared/measure/day.ts';
+import { addDays, type CalendarDay } from '../../../shared/measure/day.ts';
 import { type Currency, type PriceBasis, readPrice } from '../../../shared/measure/money.ts';
+import { readDay } from '../../../shared/measure/read-day.ts';
 import { decimalMark, type Form, shows } from '../../../shared/measure/show.ts';
 import { NANOGRAMS, type Nanograms } from '../../../shared/measure/units.ts';
 import { readWeight, type WeightReader } from '../../../shared/measure/weight.ts';

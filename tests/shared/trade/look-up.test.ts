@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Ask, MemberError } from '../../../shared/errors.ts';
 import { CUTS } from '../../../shared/trade/cuts.ts';
-import { matchingCuts, readCut } from '../../../shared/trade/look-up.ts';
+import { readCut } from '../../../shared/trade/look-up.ts';
+import { matchingCuts } from '../../../shared/trade/matching-cuts.ts';
 import { outcome } from '../measure/reading.ts';
 
 const read = (text: string) => outcome(() => readCut(text, 'cut'));

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Ask, MemberError } from '../../../shared/errors.ts';
 import { CUTS } from '../../../shared/trade/cuts.ts';
-import { cutNamed, matchingCuts, readCut } from '../../../shared/trade/look-up.ts';
+import { cutNamed, readCut } from '../../../shared/trade/look-up.ts';
+import { matchingCuts } from '../../../shared/trade/matching-cuts.ts';
 import { SHARED_NAMES } from '../../../shared/trade/shared-names.ts';
 import { outcome } from '../measure/reading.ts';
 

@@ -1,9 +1,10 @@
 /** The sentences about weights, prices and days: short, quoting what was typed, with an example that works. */
 import { describe, expect, test } from 'vitest';
 import { MemberError } from '../../../shared/errors.ts';
-import { type CalendarDay, readDay } from '../../../shared/measure/day.ts';
+import type { CalendarDay } from '../../../shared/measure/day.ts';
 import { type Currency, readPrice } from '../../../shared/measure/money.ts';
 import { readPanName } from '../../../shared/measure/pan.ts';
+import { readDay } from '../../../shared/measure/read-day.ts';
 import { decimalMark, type Form, shows } from '../../../shared/measure/show.ts';
 import { NANOGRAMS } from '../../../shared/measure/units.ts';
 import { readWeight } from '../../../shared/measure/weight.ts';

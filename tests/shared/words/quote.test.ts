@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { quote, quoteOption } from '../../../shared/words/quote.ts';
+import { anyText } from '../../any-text.ts';
 
 describe('members’ text in a sentence', () => {
   test.each([
@@ -24,7 +25,7 @@ describe('members’ text in a sentence', () => {
 
   test('never leaves its backticks or its line', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary', maxLength: 200 }), (text) => {
+      fc.property(anyText(200), (text) => {
         expect(quote(text)).toMatch(/^`[^`\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+`$/u);
         expect([...quote(text)].length).toBeLessThanOrEqual(63);
       }),
