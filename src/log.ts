@@ -9,14 +9,15 @@ export interface Log {
 }
 
 /**
- * Of an error what finds the bug, and what to do. Its other fields stay out: the platform's errors carry the whole message that was
- * refused, the driver's the values that were bound.
+ * What a line says of its `err`: what finds the bug, and what to do. Its other fields stay out: the platform's errors
+ * carry the whole message that was refused, the driver's the values that were bound.
  */
-function errorFacts(error: unknown): object {
+export function errorFacts(error: unknown): object {
   if (!(error instanceof Error)) return { type: typeof error };
   const { name, message, stack } = error;
   const code = 'code' in error ? error.code : undefined;
-  return { type: name, message, code, todo: adviceOn(error), stack };
+  const status = 'status' in error ? error.status : undefined;
+  return { type: name, message, code, status, todo: adviceOn(error), stack };
 }
 
 /** Writes lines of JSON to standard output, or to `destination`. */

@@ -1,12 +1,10 @@
 /** What happens without anybody asking: reminders, forgetting what is over, and the upkeep of the file. */
+
 import type { Desk, Due } from '../shared/chat/request.ts';
 import type { Store } from '../shared/club/store.ts';
+import { HOUR_MS, MINUTE_MS } from '../shared/measure/time.ts';
 import type { Log } from './log.ts';
 import type { Upkeep } from './upkeep.ts';
-
-const EVERY_MINUTE = 60_000;
-const EVERY_TEN_MINUTES = 600_000;
-const EVERY_HOUR = 3_600_000;
 
 export interface TimerParts {
   store: Pick<Store, 'forgetDrafts'>;
@@ -28,7 +26,7 @@ export function startTimer({
   upkeep,
   now,
   log,
-  everyMs = EVERY_MINUTE,
+  everyMs = MINUTE_MS,
 }: TimerParts): () => Promise<void> {
   const remind = async () => {
     for (const due of await desk.due(now())) {
@@ -40,8 +38,8 @@ export function startTimer({
     setInterval(() => void work().catch((err: unknown) => log.warn({ err }, `${what} failed`)), every);
   const timers = [
     repeat(remind, everyMs, 'reminding'),
-    repeat(() => store.forgetDrafts(now()), EVERY_HOUR, 'forgetting drafts'),
-    repeat(() => upkeep.look(now()), EVERY_TEN_MINUTES, 'upkeep'),
+    repeat(() => store.forgetDrafts(now()), HOUR_MS, 'forgetting drafts'),
+    repeat(() => upkeep.look(now()), 10 * MINUTE_MS, 'upkeep'),
   ];
   return () => {
     timers.forEach(clearInterval);

@@ -1,20 +1,20 @@
 /** Upkeep of the file: a backup each night, tidying after an erasure, and clubs that the bot was removed from for long. */
+
 import { TIDIED_WITHIN_DAYS } from '../shared/club/retention.ts';
 import type { Store } from '../shared/club/store.ts';
+import { DAY_MS, HOUR_MS } from '../shared/measure/time.ts';
 import type { Log } from './log.ts';
 import { backUp, copiesIn, dropOldCopies } from './store/backup.ts';
 import { pendingIn, tidy } from './store/tidy.ts';
 
-const HOUR = 3_600_000;
-const DAY = 24 * HOUR;
 /** UTC. A backup runs beside the answers, but rebuilding a large file holds them up for a second. */
 const QUIET_HOURS = [3, 4, 5];
 /** In the quiet hours a backup is made unless there is one of this very night. */
-const THIS_NIGHT_MS = 12 * HOUR;
+const THIS_NIGHT_MS = 12 * HOUR_MS;
 /** A bot that is never there at night must keep its word too. */
-const OVERDUE_MS = TIDIED_WITHIN_DAYS * DAY - 2 * HOUR;
+const OVERDUE_MS = TIDIED_WITHIN_DAYS * DAY_MS - 2 * HOUR_MS;
 /** At any hour, where no night came: long enough for the next quiet hours. */
-const BACKUP_OVERDUE_MS = 30 * HOUR;
+const BACKUP_OVERDUE_MS = 30 * HOUR_MS;
 
 export interface UpkeepParts {
   store: Pick<Store, 'overdue' | 'returned' | 'club'>;
@@ -56,7 +56,7 @@ async function keepUp(parts: UpkeepParts, now: number): Promise<void> {
   const pending = await pendingIn(database);
   const quiet = QUIET_HOURS.includes(new Date(now).getUTCHours());
   // One that a wrong clock dated ahead must not stand for those of the nights until then.
-  const newest = copiesIn(backupDir).find(({ nightly, at }) => nightly && at <= now + HOUR);
+  const newest = copiesIn(backupDir).find(({ nightly, at }) => nightly && at <= now + HOUR_MS);
   const age = newest === undefined ? Number.POSITIVE_INFINITY : now - newest.at;
   if (pending !== null && (quiet || now - pending.since >= OVERDUE_MS)) {
     const done = await tidy(database, { backupDir, now });

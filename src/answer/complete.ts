@@ -4,9 +4,8 @@ import { guessClub } from '../../shared/club/guess.ts';
 import { dayAt } from '../../shared/measure/day.ts';
 import { type DeskParts, pansOf, speech } from './room.ts';
 
-/** What every chat platform we know of shows of a completion. */
+/** More than a typist looks through. */
 const MOST_CHOICES = 25;
-const LONGEST_CHOICE = 100;
 
 export async function complete(parts: DeskParts, completion: Completion): Promise<Choice[]> {
   const { store: stores, commands } = parts;
@@ -31,8 +30,5 @@ export async function complete(parts: DeskParts, completion: Completion): Promis
     shops: () => store.shops(),
     pieces: () => store.newest(member.id, MOST_CHOICES),
   });
-  return found.slice(0, MOST_CHOICES).map(({ label, value }) => ({
-    label: label.slice(0, LONGEST_CHOICE),
-    value: value.slice(0, LONGEST_CHOICE),
-  }));
+  return found.slice(0, MOST_CHOICES);
 }

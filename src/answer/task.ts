@@ -32,9 +32,11 @@ type Typed = Readonly<Record<string, string>>;
 /** Actions that every command has: taking a reading of a question, and mending what was typed. */
 export const TAKE = 'take';
 export const FIX = 'fix';
-/** What a held command's buttons say beside its audience: asked beside a piece's card that is posted already, */
+/**
+ * What the buttons of a held command say in the place of its audience, where it is answered privately, and shown where
+ * the piece's card was posted: it was asked beside that card, or about the form that stands for the whole piece.
+ */
 export const ASIDE = 'aside';
-/** or about the form that stands for the whole piece. Both are answered privately, and shown where the card was posted. */
 export const MEND = 'mend';
 /** How the answer to each kind of form about a piece is seen: as any line is, or in the place of its card. */
 const PIECE_FORMS: Readonly<Record<string, { seenBy?: string }>> = {

@@ -12,7 +12,6 @@ import {
 } from 'discord.js';
 import type { Store } from '../../shared/club/store.ts';
 import type { Log } from '../log.ts';
-import { problem } from './problem.ts';
 
 /** A server's number; clubs of a rehearsal are named otherwise, and are never gone. */
 const SERVER = /^\d{15,21}$/;
@@ -22,22 +21,35 @@ export interface ClubWatch {
   noted(): Promise<void>;
 }
 
+/** Does one work after the other. One that fails is written down, and the next one done. */
+function openNotes(log: Log) {
+  let notes = Promise.resolve();
+  return {
+    note: (facts: object, text: string, work: () => Promise<void>): void => {
+      notes = notes.then(async () => {
+        try {
+          await work();
+          log.info(facts, text);
+        } catch (error) {
+          log.error({ ...facts, err: error }, `could not note: ${text}`);
+        }
+      });
+    },
+    noted: async (): Promise<void> => {
+      for (let last: Promise<void> | null = null; last !== notes; ) {
+        last = notes;
+        await last;
+      }
+    },
+  };
+}
+
 /** Notes comings and goings from now on, one after the other. An outage is neither. */
 export function watchClubs(
   client: Client,
   { store, now, log }: { store: Pick<Store, 'clubs' | 'left' | 'returned'>; now: () => number; log: Log },
 ): ClubWatch {
-  let notes = Promise.resolve();
-  const note = (facts: object, text: string, work: () => Promise<void>): void => {
-    notes = notes.then(async () => {
-      try {
-        await work();
-        log.info(facts, text);
-      } catch (error) {
-        log.error({ ...facts, ...problem(error) }, `could not note: ${text}`);
-      }
-    });
-  };
+  const { note, noted } = openNotes(log);
   /** Known to be there. A list can lack a club in an outage: when the club is told of after all, it is back. */
   const listed = new Set<string>();
   const left = (club: string) => note({ club }, 'left a club', () => store.left(club, now()));
@@ -73,14 +85,7 @@ export function watchClubs(
     left(id);
   });
 
-  return {
-    noted: async () => {
-      for (let last: Promise<void> | null = null; last !== notes; ) {
-        last = notes;
-        await last;
-      }
-    },
-  };
+  return { noted };
 }
 
 /** The platform's word that the bot is in no such server. */

@@ -5,9 +5,8 @@ import type { Choice, Desk } from '../../shared/chat/request.ts';
 import type { Log } from '../log.ts';
 import { clip } from '../text/clip.ts';
 import { completionOf, sceneOf } from './ask.ts';
+import { isTooLate } from './give-up.ts';
 import { LIMITS } from './limits.ts';
-import { isTooLate } from './post.ts';
-import { problem } from './problem.ts';
 
 /** The platform takes completions for three seconds; a typist looks for less. */
 const PATIENCE_MS = 2000;
@@ -25,7 +24,7 @@ export async function complete(
   try {
     if (scene) offered = await Promise.race([desk.complete(completionOf(interaction, scene)), late]);
   } catch (error) {
-    log.error({ ...facts, ...problem(error) }, 'could not complete');
+    log.error({ ...facts, err: error }, 'could not complete');
   }
   done.abort();
   // A value that is cut would be another value.
@@ -37,6 +36,6 @@ export async function complete(
     await interaction.respond(choices);
   } catch (error) {
     if (isTooLate(error)) log.info({ ...facts, code: error.code }, 'typed on before it was completed');
-    else log.error({ ...facts, ...problem(error) }, 'could not send completions');
+    else log.error({ ...facts, err: error }, 'could not send completions');
   }
 }

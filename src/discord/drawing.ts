@@ -2,7 +2,6 @@
 import type { Picture } from '../../shared/pictures/picture.ts';
 import type { Log } from '../log.ts';
 import type { DrawInTurn } from '../pictures/turns.ts';
-import { problem } from './problem.ts';
 import type { Drawn } from './render.ts';
 
 export interface Drawing {
@@ -33,10 +32,7 @@ async function drawInTime(picture: Picture, { draw, withinMs, log }: Drawing): P
     if (!bytes) log.warn({ picture: picture.name, withinMs }, 'a picture took too long: the text went alone');
     return bytes;
   } catch (error) {
-    log.error(
-      { picture: picture.name, ...problem(error) },
-      'a picture could not be drawn: the text went alone',
-    );
+    log.error({ picture: picture.name, err: error }, 'a picture could not be drawn: the text went alone');
     return null;
   } finally {
     clearTimeout(timer);

@@ -4,7 +4,6 @@ import type { Reply } from '../../shared/chat/reply.ts';
 import type { Picture } from '../../shared/pictures/picture.ts';
 import type { Log } from '../log.ts';
 import type { Changes } from './changes.ts';
-import { problem } from './problem.ts';
 import { type Drawn, picturesOf, render } from './render.ts';
 import { type Answerable, sayAnew } from './say.ts';
 
@@ -37,10 +36,7 @@ export async function addPictures(
         await sayAnew(interaction, message, render(reply, pictures));
     } catch (error) {
       // The message may be gone by now, or the platform out of order.
-      log.warn(
-        { interaction: interaction.id, ...problem(error) },
-        'a picture could not be added to its text',
-      );
+      log.warn({ interaction: interaction.id, err: error }, 'a picture could not be added to its text');
     }
   }
 }

@@ -1,6 +1,5 @@
 /** When an answer is posted: at once if it is there in time, else after "wait", and never later than the platform waits. */
-import { randomBytes } from 'node:crypto';
-import { DiscordAPIError, type Message, MessageFlags, RESTJSONErrorCodes } from 'discord.js';
+import { type Message, MessageFlags } from 'discord.js';
 import type { Covers, Form, Notice, Reply } from '../../shared/chat/reply.ts';
 import type { Answer, Coming } from '../../shared/chat/request.ts';
 import type { platform } from '../../shared/words/en/platform.ts';
@@ -10,8 +9,8 @@ import { nameOf } from './ask.ts';
 import type { Changes } from './changes.ts';
 import { type Drawing, drawAll } from './drawing.ts';
 import { renderForm } from './form.ts';
+import { giveUp } from './give-up.ts';
 import { addPictures } from './late-pictures.ts';
-import { problem } from './problem.ts';
 import { type Drawn, picturesOf, render } from './render.ts';
 import { type Answerable, defer, isOnMessage, say } from './say.ts';
 
@@ -166,7 +165,7 @@ async function notify(notice: Notice, { tell, log }: Posting): Promise<void> {
   try {
     log.info({ member, reached: await tell(notice) }, 'told');
   } catch (error) {
-    log.warn({ member, ...problem(error) }, 'could not tell');
+    log.warn({ member, err: error }, 'could not tell');
   }
 }
 
@@ -182,39 +181,4 @@ async function openForm(interaction: Answerable, form: Form, { words, log }: Pos
   log.warn({ interaction: interaction.id }, 'a form came too late to be opened');
   const late = render({ answer: words.formTooLate(), figures: {} });
   await say(interaction, late, { edits: false, privately: true });
-}
-
-/** An answer that is too late, or a second one: another delivery of the same interaction was answered. */
-const TOO_LATE: readonly (string | number)[] = [
-  RESTJSONErrorCodes.UnknownInteraction,
-  RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged,
-];
-
-/** Whether an answer came too late, or second. */
-export const isTooLate = (error: unknown): error is DiscordAPIError =>
-  error instanceof DiscordAPIError && TOO_LATE.includes(error.code);
-
-async function giveUp(
-  interaction: Answerable,
-  error: unknown,
-  facts: object,
-  posting: Posting,
-): Promise<Outcome> {
-  const { log, words } = posting;
-  if (isTooLate(error)) {
-    log.warn(
-      { ...facts, code: error.code },
-      'the platform had an answer already, or no longer waited for one',
-    );
-    return 'late';
-  }
-  const reference = randomBytes(4).toString('hex');
-  log.error({ ...facts, reference, ...problem(error) }, 'could not answer');
-  try {
-    const body = render({ answer: words.trouble({ reference }), figures: {} });
-    await say(interaction, body, { edits: false, privately: true });
-  } catch (second) {
-    log.error({ ...facts, reference, ...problem(second) }, 'could not say so either');
-  }
-  return 'fault';
 }

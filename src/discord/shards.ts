@@ -1,9 +1,8 @@
 /** The same bot in several processes, each with its share of the platform's clubs: the library starts them. */
 import { setTimeout as wait } from 'node:timers/promises';
-import { type RESTGetAPIGatewayBotResult, Routes, type Shard, ShardingManager } from 'discord.js';
+import { type Shard, ShardingManager } from 'discord.js';
 import type { Log } from '../log.ts';
 import { isReport, type Order, type Report } from '../shards/messages.ts';
-import type { Rest } from './register.ts';
 
 /** A process that does not answer within this is taken to be stuck. */
 const REPORT_WITHIN_MS = 4000;
@@ -30,12 +29,6 @@ export interface ShardsOptions {
   log: Log;
   /** Milliseconds between two log-ins: the platform takes one in five seconds. */
   apartMs?: number;
-}
-
-/** How many processes the platform would have. */
-export async function recommendedShards(rest: Pick<Rest, 'get'>): Promise<number> {
-  const { shards } = (await rest.get(Routes.gatewayBot())) as RESTGetAPIGatewayBotResult;
-  return shards;
 }
 
 /** What can be told before all have started: stopping must be possible at any time. */

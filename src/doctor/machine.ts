@@ -7,6 +7,7 @@ import { storeBytes } from '../store/bytes.ts';
 import { databaseFile, MEMORY } from '../store/database.ts';
 import { migrationsFolder } from '../store/migrations.ts';
 import { type Finding, find, note, ok, type Told, wrong } from './finding.ts';
+import { isWithin } from './within.ts';
 
 const MEGABYTE = 1_000_000;
 /** Rebuilding the file takes its size once more, a backup too. */
@@ -30,16 +31,14 @@ export async function examineMachine(environment: Environment): Promise<Finding[
   ]);
 }
 
-/** What package.json asks for: `>=20.12`. */
+/** What package.json asks for. */
 function node() {
   const { engines } = JSON.parse(readFileSync(join(migrationsFolder(), '..', 'package.json'), 'utf8')) as {
     engines: { node: string };
   };
-  const [major = 0, minor = 0] = engines.node.replace(/^\D+/, '').split('.').map(Number);
-  const [ours = 0, oursMinor = 0] = process.versions.node.split('.').map(Number);
-  return ours > major || (ours === major && oursMinor >= minor)
+  return isWithin(process.versions.node, engines.node)
     ? ok(`${process.version}, with ${engines.node} wanted`)
-    : wrong(`${process.version} is too old: install ${engines.node}`);
+    : wrong(`${process.version} can't run it: install ${engines.node}`);
 }
 
 function settings() {

@@ -1,11 +1,11 @@
 /** Whether the database is whole, fits this program, and is copied. */
+import { HOUR_MS } from '../../shared/measure/time.ts';
 import type { Environment } from '../environment.ts';
 import { copiesIn } from '../store/backup.ts';
 import { databaseFile, MEMORY } from '../store/database.ts';
 import { type Examined, examineStore } from '../store/examine.ts';
 import { type Finding, find, note, ok, wrong } from './finding.ts';
 
-const HOUR = 3_600_000;
 /** One is made each night. */
 const OLD_HOURS = 48;
 const RESTORE = 'stop the bot and restore a backup, as README says';
@@ -49,7 +49,7 @@ function backup(examined: Examined | null, folder: string) {
       ? note('none yet, and nothing to copy')
       : wrong(`none in ${folder}: npm run backup makes one; the bot makes one each night`);
   }
-  const hours = Math.round((Date.now() - newest.at) / HOUR);
+  const hours = Math.round((Date.now() - newest.at) / HOUR_MS);
   if (hours > OLD_HOURS)
     return wrong(
       `the newest is ${counted(hours, 'hour')} old: is the bot running? npm run backup makes one now`,

@@ -5,6 +5,7 @@ import type { Piece } from '../../shared/club/piece.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
 import { FIELDS, RARE_FIELDS, type RareField } from '../../shared/csv/fields.ts';
 import { rareFieldsOf, writeRow } from '../../shared/csv/write-row.ts';
+import { grams } from '../../shared/measure/units.ts';
 import { pieceFigures } from '../../shared/yield/piece.ts';
 
 /** Few enough that a page takes some milliseconds. */
@@ -83,7 +84,7 @@ function pieceAsJson(piece: Piece) {
     price: price && { amount: price.amount / 10_000, basis: price.basis, currency: price.currency },
     saved: saved.map((part) => ({
       name: part.name,
-      grams: part.weight / 1e9,
+      grams: grams(part.weight),
       worth: part.price?.text ?? null,
     })),
     confirmed: confirmedAt !== null,

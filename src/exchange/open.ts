@@ -5,9 +5,7 @@ import type { ClubStore } from '../../shared/club/store.ts';
 import { MemberError } from '../../shared/errors.ts';
 import { knownOwnCuts } from '../own-cuts.ts';
 import { CHAT_LIMITS, refuseLarge } from './limits.ts';
-import { lookAt, readSeen } from './look.ts';
 import { turns } from './turns.ts';
-import { writeFile } from './write-file.ts';
 
 /** The bytes of a file that was sent, by its address. @throws MemberError on the way where it can't be had. */
 export type Attachment = (url: string) => AsyncIterable<Uint8Array>;
@@ -28,6 +26,10 @@ export interface Asker {
 }
 
 export type OpenExchange = (asker: Asker) => Exchange;
+
+/** Loaded with the first file: a club sends one in its life. */
+const reader = () => import('./look.ts');
+const writer = () => import('./write-file.ts');
 
 /** Each may hold a file of the most rows in memory. */
 const AT_ONCE = 2;
@@ -54,14 +56,22 @@ export function openExchange({ attachment, isMember }: ExchangeParts): OpenExcha
     return {
       look: async ({ url, size }) => {
         refuseLarge(size, CHAT_LIMITS);
-        return readAlone(store.id, async () => lookAt(store, attachment(url), await settings(now)));
+        return readAlone(store.id, async () => {
+          const { lookAt } = await reader();
+          return lookAt(store, attachment(url), await settings(now));
+        });
       },
       keep: ({ url, hash, at }) =>
         readAlone(store.id, async () => {
+          const { readSeen } = await reader();
           const { pieces, ...read } = await readSeen(attachment(url), hash, await settings(at));
           return { ...read, ...(await store.addAll(pieces, now)) };
         }),
-      write: (format, of) => writing(() => writeFile(store, { format, member: of, club, now })),
+      write: (format, of) =>
+        writing(async () => {
+          const { writeFile } = await writer();
+          return writeFile(store, { format, member: of, club, now });
+        }),
     };
   };
 }

@@ -13,6 +13,45 @@ export interface Metrics extends Meter {
   gauge(name: string, help: string, look: () => number | Promise<number>): void;
 }
 
+/** What is counted, and under which names it stands. */
+function openFigures(register: Registry) {
+  const registers = [register];
+  return {
+    answers: new Counter({
+      name: 'trimtally_answers_total',
+      help: 'What members did, by command and by what came of it.',
+      labelNames: ['command', 'outcome'],
+      registers,
+    }),
+    acknowledged: new Histogram({
+      name: 'trimtally_acknowledged_seconds',
+      help: 'Until the platform knew that there is an answer; it gives up after three.',
+      labelNames: ['command'],
+      buckets: ACKNOWLEDGED_SECONDS,
+      registers,
+    }),
+    answered: new Histogram({
+      name: 'trimtally_answered_seconds',
+      help: 'Until all of an answer was said.',
+      labelNames: ['command'],
+      buckets: ANSWERED_SECONDS,
+      registers,
+    }),
+    pictures: new Counter({
+      name: 'trimtally_pictures_total',
+      help: 'Pictures by whether they could be drawn.',
+      labelNames: ['outcome'],
+      registers,
+    }),
+    drawing: new Histogram({
+      name: 'trimtally_picture_seconds',
+      help: 'Until a picture was drawn, its place in the line included.',
+      buckets: PICTURE_SECONDS,
+      registers,
+    }),
+  };
+}
+
 /**
  * @param commands the names that may stand as a label; anything else is counted as `other`
  * @param shard of a bot in several processes, the one that counts: a label of all that it counts
@@ -21,47 +60,15 @@ export function openMetrics(commands: readonly string[], shard?: number | 'launc
   const register = new Registry();
   if (shard !== undefined) register.setDefaultLabels({ shard: String(shard) });
   collectDefaultMetrics({ register });
-  const registers = [register];
   const known = new Set(commands);
-  const answers = new Counter({
-    name: 'trimtally_answers_total',
-    help: 'What members did, by command and by what came of it.',
-    labelNames: ['command', 'outcome'],
-    registers,
-  });
-  const acknowledged = new Histogram({
-    name: 'trimtally_acknowledged_seconds',
-    help: 'Until the platform knew that there is an answer; it gives up after three.',
-    labelNames: ['command'],
-    buckets: ACKNOWLEDGED_SECONDS,
-    registers,
-  });
-  const answered = new Histogram({
-    name: 'trimtally_answered_seconds',
-    help: 'Until all of an answer was said.',
-    labelNames: ['command'],
-    buckets: ANSWERED_SECONDS,
-    registers,
-  });
-  const pictures = new Counter({
-    name: 'trimtally_pictures_total',
-    help: 'Pictures by whether they could be drawn.',
-    labelNames: ['outcome'],
-    registers,
-  });
-  const drawing = new Histogram({
-    name: 'trimtally_picture_seconds',
-    help: 'Until a picture was drawn, its place in the line included.',
-    buckets: PICTURE_SECONDS,
-    registers,
-  });
+  const { answers, acknowledged, answered, pictures, drawing } = openFigures(register);
   return {
     register,
     gauge: (name, help, look) =>
       void new Gauge({
         name,
         help,
-        registers,
+        registers: [register],
         async collect() {
           this.set(await look());
         },

@@ -5,9 +5,9 @@ import type { Log } from '../log.ts';
 import { copiesIn } from '../store/backup.ts';
 import { storeBytes } from '../store/bytes.ts';
 import { databaseFile } from '../store/database.ts';
-import { checksOf, look, type Watched } from './checks.ts';
+import { checksOf, type Looked, look, type Watched } from './checks.ts';
 import { type Meter, UNMETERED } from './meter.ts';
-import { type Metrics, openMetrics } from './metrics.ts';
+import type { Metrics } from './metrics.ts';
 import { serveHealth } from './server.ts';
 
 export interface Health {
@@ -21,31 +21,32 @@ export interface Health {
 export async function openHealth(environment: Environment, log: Log): Promise<Health> {
   if (environment.HEALTH_PORT === undefined)
     return { meter: UNMETERED, watch: () => {}, close: async () => {} };
-  let watched: Watched | null = null;
+  // Loaded for those alone who look.
+  const { openMetrics } = await import('./metrics.ts');
   const metrics = openMetrics(commandNames());
-  gaugeBot(metrics, () => watched);
+  const { look, ...health } = watchBot(metrics);
   gaugeFiles(metrics, environment);
-  const server = await serveHealth(environment, {
-    healthz: () => look(checksOf(watched)),
-    metrics: async () => metrics.register,
-  });
+  const server = await serveHealth(environment, { healthz: look, metrics: async () => metrics.register });
   log.info({ host: environment.HEALTH_HOST, port: server?.port }, 'health is told');
+  return { ...health, close: async () => server?.close() };
+}
+
+export const commandNames = (): string[] => commands.map(({ name }) => name);
+
+/** Counts what one bot does, and looks at it. */
+export function watchBot(metrics: Metrics): Pick<Health, 'meter' | 'watch'> & { look(): Promise<Looked[]> } {
+  let watched: Watched | null = null;
+  metrics.gauge('trimtally_connected', 'Whether the platform can reach the bot: 1, or 0.', () =>
+    watched?.connected() === true ? 1 : 0,
+  );
+  metrics.gauge('trimtally_clubs', 'Clubs that the bot is in.', () => watched?.clubs() ?? 0);
   return {
     meter: metrics,
     watch: (bot) => {
       watched = bot;
     },
-    close: async () => server?.close(),
+    look: () => look(checksOf(watched)),
   };
-}
-
-export const commandNames = (): string[] => commands.map(({ name }) => name);
-
-export function gaugeBot({ gauge }: Pick<Metrics, 'gauge'>, watched: () => Watched | null): void {
-  gauge('trimtally_connected', 'Whether the platform can reach the bot: 1, or 0.', () =>
-    watched()?.connected() === true ? 1 : 0,
-  );
-  gauge('trimtally_clubs', 'Clubs that the bot is in.', () => watched()?.clubs() ?? 0);
 }
 
 export function gaugeFiles(

@@ -1,4 +1,6 @@
 /** A season of an invented club, as lines of a rehearsal: ten members, eight cuts, both units, the same for a seed. */
+import { DAY_MS } from '../../shared/measure/time.ts';
+import { NANOGRAMS } from '../../shared/measure/units.ts';
 
 /** Everybody here is made up. Some weigh in kilos, and each has a hand of their own with the knife. */
 const MEMBERS = [
@@ -76,8 +78,7 @@ const KINDS: readonly Kind[] = [
   { cut: 'turkey', pounds: [11, 18], trim: 0.04, heat: 0.73, scraps: 0.34, price: 1.89, often: 1 },
 ];
 
-const DAY = 86_400_000;
-const POUND_GRAMS = 453.592_37;
+const POUNDS_A_KILO = NANOGRAMS.kg / NANOGRAMS.lb;
 
 /** A small generator of numbers from 0 to 1 (mulberry32), the same for the same seed. */
 function numbersFrom(seed: number): () => number {
@@ -104,7 +105,7 @@ export function seasonLines(pieces: number, seed: number): string[] {
     const member = one(MEMBERS);
     const kind = one(basket);
     const weigh = (pounds: number) =>
-      member.units === 'lb' ? asPounds(pounds) : `${((pounds * POUND_GRAMS) / 1000).toFixed(2)} kg`;
+      member.units === 'lb' ? asPounds(pounds) : `${(pounds / POUNDS_A_KILO).toFixed(2)} kg`;
     const bought = around((kind.pounds[0] + kind.pounds[1]) / 2, 0.16);
     const trim = bought * Math.min(0.4, around(kind.trim * member.knife, 0.35));
     const cooked = (bought - trim) * Math.min(0.95, around(kind.heat, 0.06));
@@ -112,13 +113,13 @@ export function seasonLines(pieces: number, seed: number): string[] {
     const price =
       member.units === 'lb'
         ? `${around(kind.price, 0.1).toFixed(2)}/lb`
-        : `${(around(kind.price, 0.1) * 2.2046).toFixed(2)}/kg`;
+        : `${(around(kind.price, 0.1) * POUNDS_A_KILO).toFixed(2)}/kg`;
     const grade = kind.grades === undefined ? '' : ` grade:${one(kind.grades)}`;
-    const day = start + Math.floor((piece * 210) / pieces) * DAY;
+    const day = start + Math.floor((piece * 210) / pieces) * DAY_MS;
     lines.push(
       `at ${new Date(day + piece * 1000).toISOString()}`,
       `@${member.name} /weigh cut:${kind.cut} bought:${weigh(bought)} trim:${weigh(trim)} price:${price}${grade}`,
-      `at ${new Date(day + DAY + piece * 1000).toISOString()}`,
+      `at ${new Date(day + DAY_MS + piece * 1000).toISOString()}`,
       `@${member.name} /weigh cooked:${weigh(cooked)} scraps:${weigh(scraps)}`,
     );
   }

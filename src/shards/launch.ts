@@ -2,8 +2,9 @@
 import { extname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createRest } from '../discord/client.ts';
+import { logInsOf } from '../discord/examine.ts';
 import { settingAtFault } from '../discord/setting-at-fault.ts';
-import { openShards, recommendedShards } from '../discord/shards.ts';
+import { openShards } from '../discord/shards.ts';
 import { type Environment, EnvironmentError, NO_TOKEN } from '../environment.ts';
 import type { Looked } from '../health/checks.ts';
 import { openMetrics, together } from '../health/metrics.ts';
@@ -24,7 +25,7 @@ export async function launch(environment: Environment, log: Log): Promise<Runnin
   if (token === undefined) throw new EnvironmentError(NO_TOKEN);
   if (sharedFile(database) === null)
     throw new EnvironmentError('SHARDS: several processes need a database file: see DATABASE_URL');
-  const recommended = await recommendedShards(createRest(token, environment.DISCORD_API_URL)).catch(
+  const { shards: recommended } = await logInsOf(createRest(token, environment.DISCORD_API_URL)).catch(
     (problem) => {
       throw settingAtFault(problem, environment);
     },

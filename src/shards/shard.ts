@@ -2,9 +2,8 @@
 import { startBot } from '../bot.ts';
 import type { ShardOf } from '../discord/client.ts';
 import { EnvironmentError, readEnvironment } from '../environment.ts';
-import { checksOf, look, type Watched } from '../health/checks.ts';
 import { openMetrics } from '../health/metrics.ts';
-import { commandNames, gaugeBot, type Health } from '../health/open.ts';
+import { commandNames, type Health, watchBot } from '../health/open.ts';
 import { openLog } from '../log.ts';
 import type { Running } from '../stop.ts';
 import { isOrder, type Report } from './messages.ts';
@@ -26,26 +25,19 @@ async function stop(): Promise<void> {
 
 /** What `HEALTH_PORT` would serve, told to the launcher when it asks. */
 function openReports(): Health {
-  let watched: Watched | null = null;
   const metrics = openMetrics(commandNames(), shard.id);
-  gaugeBot(metrics, () => watched);
+  const { look, ...health } = watchBot(metrics);
   process.on('message', async (message) => {
     if (!isOrder(message) || message.trimtally !== 'look') return;
     const report: Report = {
       trimtally: 'looked',
       id: message.id,
-      health: await look(checksOf(watched)),
+      health: await look(),
       metrics: await metrics.register.getMetricsAsJSON(),
     };
     if (process.connected) process.send?.(report);
   });
-  return {
-    meter: metrics,
-    watch: (bot) => {
-      watched = bot;
-    },
-    close: async () => {},
-  };
+  return { ...health, close: async () => {} };
 }
 
 process.on('disconnect', () => void stop());

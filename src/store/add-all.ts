@@ -2,11 +2,13 @@
  * Keeping many pieces at once. They are staged in short transactions, with room for everybody else between them, and
  * then moved in one: a stop on the way leaves nothing but staged rows, which nobody sees and the next one clears.
  */
+
 import { randomUUID } from 'node:crypto';
 import { setImmediate as others } from 'node:timers/promises';
 import { getTableColumns } from 'drizzle-orm';
 import type { ImportedPiece } from '../../shared/club/piece.ts';
 import type { Added, ClubStore } from '../../shared/club/store.ts';
+import { HOUR_MS } from '../../shared/measure/time.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
@@ -20,7 +22,7 @@ const STAGED_TOGETHER = 100;
 const CLEARED_TOGETHER = 500;
 const ASKED_TOGETHER = 500;
 /** What an import that stopped half-way left behind. */
-const ABANDONED_MS = 6 * 3_600_000;
+const ABANDONED_MS = 6 * HOUR_MS;
 
 type Batch = { club: string; batch: string };
 

@@ -1,7 +1,9 @@
 /** Copies of the database: made while it is used, one a file, and gone when they are old. */
+
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { BACKUPS_KEPT_DAYS } from '../../shared/club/retention.ts';
+import { DAY_MS, HOUR_MS } from '../../shared/measure/time.ts';
 import { connect, type Database, databaseFile } from './database.ts';
 
 /** A copy in the folder of copies. */
@@ -11,9 +13,8 @@ export interface Copy {
   at: number;
 }
 
-const HOUR = 3_600_000;
 /** Looked at each hour, so one that holds what was erased is gone in time. */
-const TOO_OLD_MS = BACKUPS_KEPT_DAYS * 24 * HOUR - 2 * HOUR;
+const TOO_OLD_MS = BACKUPS_KEPT_DAYS * DAY_MS - 2 * HOUR_MS;
 const MOST_KEPT = BACKUPS_KEPT_DAYS;
 /** Pages that are copied before the others' turn: four megabytes, some milliseconds. */
 const PAGES_TOGETHER = 1000;
@@ -23,7 +24,9 @@ const NAME =
   /^(?<kind>backup|before-migration-\d+)-(?<day>\d{4}-\d\d-\d\d)T(?<time>\d\d-\d\d-\d\d)-(?<ms>\d{3})Z\.db$/;
 const UNFINISHED = '.part';
 
-const stamp = (at: number): string => new Date(at).toISOString().replace(/[:.]/g, '-');
+/** What a copy is called: `backup`, or `before-migration-1`, and the moment that it shows. */
+export const copyName = (kind: string, at: number): string =>
+  `${kind}-${new Date(at).toISOString().replace(/[:.]/g, '-')}.db`;
 
 /** The copies that are there, the newest first: those of each night, and those from before a migration. */
 export function copiesIn(folder: string): (Copy & { nightly: boolean })[] {
@@ -50,7 +53,7 @@ export async function backUp(url: string, folder: string, at: number): Promise<C
 
 async function copyTo({ $client: client }: Database, folder: string, at: number): Promise<Copy> {
   mkdirSync(folder, { recursive: true });
-  const file = join(folder, `backup-${stamp(at)}.db`);
+  const file = join(folder, copyName('backup', at));
   const unfinished = `${file}.${process.pid}${UNFINISHED}`;
   try {
     await client.backup(unfinished, { progress: () => PAGES_TOGETHER });

@@ -7,8 +7,8 @@ import { placeholders } from './placeholders.ts';
 import { club } from './schema.ts';
 import { read, write } from './write.ts';
 
-/** Leaving and retention are no settings of the club's: its members do not see them. */
-const { leftAt: _leftAt, retentionDays: _retentionDays, ...columns } = placeholders(club);
+/** Leaving is no setting of the club's: its members do not see it. */
+const { leftAt: _leftAt, ...columns } = placeholders(club);
 const settings = {
   id: club.id,
   zone: club.zone,

@@ -20,9 +20,12 @@ export interface CutVersions {
   cuts(club: string): CutKey[];
 }
 
-export function cutVersions(db: Database): CutVersions {
-  const club = sql.placeholder('club');
-  const cut = sql.placeholder('cut');
+const club = sql.placeholder('club');
+const cut = sql.placeholder('cut');
+
+function prepareVersions(db: Database) {
+  const total = sql<number>`coalesce(sum(${cutVersion.version}), 0)`;
+  const ofClub = eq(cutVersion.club, club);
   const raise = db
     .insert(cutVersion)
     .values({
@@ -36,7 +39,23 @@ export function cutVersions(db: Database): CutVersions {
     })
     .returning({ version: cutVersion.version })
     .prepare();
-  const ofChange = and(eq(cutChange.club, club), eq(cutChange.cut, cut));
+  const ofAll = db.select({ total }).from(cutVersion).where(ofClub).prepare();
+  const ofCut = db
+    .select({ total })
+    .from(cutVersion)
+    .where(and(ofClub, eq(cutVersion.cut, cut)))
+    .prepare();
+  const cuts = db
+    .select({ cut: cutVersion.cut })
+    .from(cutVersion)
+    .where(ofClub)
+    .orderBy(asc(cutVersion.cut))
+    .prepare();
+  return { raise, ofAll, ofCut, cuts };
+}
+
+function prepareChanges(db: Database) {
+  const ofCut = and(eq(cutChange.club, club), eq(cutChange.cut, cut));
   const version = sql.placeholder('version');
   const note = db
     .insert(cutChange)
@@ -44,27 +63,19 @@ export function cutVersions(db: Database): CutVersions {
     .prepare();
   const forget = db
     .delete(cutChange)
-    .where(and(ofChange, lte(cutChange.version, version)))
+    .where(and(ofCut, lte(cutChange.version, version)))
     .prepare();
   const since = db
     .select({ version: cutChange.version, seq: cutChange.seq })
     .from(cutChange)
-    .where(and(ofChange, gt(cutChange.version, version)))
+    .where(and(ofCut, gt(cutChange.version, version)))
     .prepare();
-  const total = sql<number>`coalesce(sum(${cutVersion.version}), 0)`;
-  const ofAll = db.select({ total }).from(cutVersion).where(eq(cutVersion.club, club)).prepare();
-  const ofCut = db
-    .select({ total })
-    .from(cutVersion)
-    .where(and(eq(cutVersion.club, club), eq(cutVersion.cut, cut)))
-    .prepare();
-  const cuts = db
-    .select({ cut: cutVersion.cut })
-    .from(cutVersion)
-    .where(eq(cutVersion.club, club))
-    .orderBy(asc(cutVersion.cut))
-    .prepare();
+  return { note, forget, since };
+}
 
+export function cutVersions(db: Database): CutVersions {
+  const { raise, ofAll, ofCut, cuts } = prepareVersions(db);
+  const { note, forget, since } = prepareChanges(db);
   return {
     cuts: (club) => cuts.all({ club }).map(({ cut }) => cut),
     raise: (club, cut, seq = ANY_PIECE) => {

@@ -2,7 +2,7 @@
 import { and, eq, gt, lte, sql } from 'drizzle-orm';
 import type { ClubStore, Store } from '../../shared/club/store.ts';
 import type { Database } from './database.ts';
-import { placeholders } from './placeholders.ts';
+import { inserted, placeholders } from './placeholders.ts';
 import { draft } from './schema.ts';
 import { read, write } from './write.ts';
 
@@ -31,18 +31,7 @@ export function drafts(db: Database) {
   const keep = db
     .insert(draft)
     .values(columns)
-    .onConflictDoUpdate({
-      target: [draft.club, draft.id],
-      set: {
-        member: sql`excluded.member_id`,
-        command: sql`excluded.command`,
-        options: sql`excluded.options`,
-        confirmed: sql`excluded.confirmed`,
-        readings: sql`excluded.readings`,
-        interaction: sql`excluded.interaction_id`,
-        expiresAt: sql`excluded.expires_at`,
-      },
-    })
+    .onConflictDoUpdate({ target: [draft.club, draft.id], set: inserted(draft) })
     .prepare();
 
   return (club: string): Pick<ClubStore, 'draft' | 'keepDraft'> => ({

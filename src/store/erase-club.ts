@@ -1,9 +1,11 @@
 /** Erasing a whole club, in short transactions with room for everybody else between them. */
+
 import { setImmediate as others } from 'node:timers/promises';
 import { getTableColumns, getTableName } from 'drizzle-orm';
 import { SQLiteTable } from 'drizzle-orm/sqlite-core';
 import { PURGED_AFTER_DAYS } from '../../shared/club/retention.ts';
 import type { ClubStore, Place, Store } from '../../shared/club/store.ts';
+import { DAY_MS } from '../../shared/measure/time.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
 import * as schema from './schema.ts';
@@ -12,7 +14,6 @@ import { read, readTogether, write } from './write.ts';
 
 /** Few enough that each transaction takes some twenty milliseconds. */
 const DELETED_TOGETHER = 500;
-const DAY_MILLISECONDS = 86_400_000;
 
 type Of = { club: string };
 
@@ -23,8 +24,9 @@ const OF_CLUBS = Object.values(schema).flatMap((table) =>
 
 const prepare = ({ $client: client }: Database) => ({
   there: client.prepare<Of, { id: string }>('select id from club where id = @club'),
+  // A removed piece has no cut. An index tells which have one: of 100,000 that takes a fiftieth of a look at each.
   count: client.prepare<Of, { pieces: number }>(
-    'select count(*) as pieces from piece where club_id = @club and removed_at is null',
+    'select count(*) as pieces from piece where club_id = @club and cut is not null',
   ),
   // One that was only just founded, for whoever asks, has a row of guesses and nothing more.
   anything: client.prepare<Of, { anything: number }>(`select exists (
@@ -41,7 +43,7 @@ const prepare = ({ $client: client }: Database) => ({
     { now: number; days: number },
     { id: string }
   >(`select id from club where left_at is not null
-    and left_at + coalesce(retention_days, @days) * ${DAY_MILLISECONDS} <= @now order by id`),
+    and left_at + @days * ${DAY_MS} <= @now order by id`),
 });
 
 export function erasingClub(db: Database, versions: CutVersions, upkeep: Upkeep) {

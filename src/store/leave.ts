@@ -2,9 +2,11 @@
  * Leaving: the pieces stay and count on, all under one random id. What could tell whose they were goes: ids of the
  * platform, moments, free words, and where the cards were posted.
  */
+
 import { randomBytes } from 'node:crypto';
 import { LEFT } from '../../shared/club/member.ts';
 import type { ClubStore, Place } from '../../shared/club/store.ts';
+import { DAY_MS } from '../../shared/measure/time.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
@@ -12,9 +14,8 @@ import { isKnown, prepareForget, RANDOM_ID, TRACES, type Whose } from './traces.
 import type { Upkeep } from './upkeep.ts';
 import { write } from './write.ts';
 
-const DAY_MILLISECONDS = 86_400_000;
 /** A moment finds its message in the channel; its day is in the piece anyway. */
-const dayOf = (column: string): string => `${column} = ${column} - ${column} % ${DAY_MILLISECONDS}`;
+const dayOf = (column: string): string => `${column} = ${column} - ${column} % ${DAY_MS}`;
 
 /** Fields of a correction that hold free words. */
 const FREE_WORDS = ['note', 'shop', 'saved', 'typed', 'setAsideWhy'].map((name) => `'$.${name}'`).join(', ');

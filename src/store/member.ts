@@ -1,9 +1,9 @@
 /** What the bot remembers of a member. */
-import { and, asc, eq, sql } from 'drizzle-orm';
+import { and, asc, eq } from 'drizzle-orm';
 import type { Member } from '../../shared/club/member.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
 import type { Database } from './database.ts';
-import { placeholders } from './placeholders.ts';
+import { inserted, placeholders } from './placeholders.ts';
 import { member } from './schema.ts';
 import { read, write } from './write.ts';
 
@@ -39,16 +39,7 @@ export function members(db: Database) {
   const keep = db
     .insert(member)
     .values(columns)
-    .onConflictDoUpdate({
-      target: [member.club, member.id],
-      set: {
-        units: sql`excluded.units`,
-        labelDecimals: sql`excluded.label_decimals`,
-        scaleDecimals: sql`excluded.scale_decimals`,
-        presets: sql`excluded.presets`,
-        hidden: sql`excluded.hidden`,
-      },
-    })
+    .onConflictDoUpdate({ target: [member.club, member.id], set: inserted(member) })
     .prepare();
 
   return (club: string): Pick<ClubStore, 'member' | 'remember' | 'hiddenMembers'> => ({

@@ -1,8 +1,10 @@
 /** Bringing a database up to this program's schema. Only the launcher does it, before anything is served. */
+
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type Sqlite from 'better-sqlite3';
 import type { MigrationMeta } from 'drizzle-orm/migrator';
+import { copyName } from './backup.ts';
 import { connect, type Database } from './database.ts';
 import { countPending, migrationsFolder, readApplied, readJournal, TABLE } from './migrations.ts';
 
@@ -76,8 +78,7 @@ function applyPending(client: Sqlite.Database, journal: readonly MigrationMeta[]
 function copy(client: Sqlite.Database, applied: number, options: MigrationOptions): string | null {
   if (options.backupDir === undefined || client.memory) return null;
   mkdirSync(options.backupDir, { recursive: true });
-  const stamp = new Date((options.now ?? Date.now)()).toISOString().replace(/[:.]/g, '-');
-  const file = join(options.backupDir, `before-migration-${applied}-${stamp}.db`);
+  const file = join(options.backupDir, copyName(`before-migration-${applied}`, (options.now ?? Date.now)()));
   client.prepare('vacuum into ?').run(file);
   return file;
 }

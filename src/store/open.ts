@@ -18,8 +18,8 @@ import { pans } from './pan.ts';
 import { pieces } from './piece.ts';
 import { postedCards } from './posted.ts';
 import { dueReminders, reminders } from './reminder.ts';
+import { shops } from './shops.ts';
 import { type Upkeep, upkeep } from './upkeep.ts';
-import { weighed } from './weighed.ts';
 
 export { migrateStore } from './migrate.ts';
 
@@ -61,15 +61,15 @@ function bindClubs(db: Database, versions: CutVersions, kept: Upkeep): (id: stri
   const ofSettings = clubSettings(db);
   const ofMembers = members(db);
   const ofPans = pans(db);
-  const ofOwnCuts = ownCuts(db);
+  const ofOwnCuts = ownCuts(db, versions);
   const ofPieces = pieces(db, versions);
+  const ofShops = shops(db, versions, kept);
   const ofAdding = addAll(db, versions);
   const ofCorrections = corrections(db, versions);
   const ofColumns = columns(db, versions);
   const ofDrafts = drafts(db);
   const ofPosted = postedCards(db);
   const ofReminders = reminders(db);
-  const ofWeighed = weighed(db);
   const ofLeaving = leaving(db, versions, kept);
   const ofErasing = erasing(db, versions, kept);
   const ofErasingClub = erasingClub(db, versions, kept);
@@ -81,13 +81,13 @@ function bindClubs(db: Database, versions: CutVersions, kept: Upkeep): (id: stri
     ...ofPans(id),
     ...ofOwnCuts(id),
     ...ofPieces(id),
+    ...ofShops(id),
     ...ofAdding(id),
     ...ofCorrections(id),
     ...ofColumns(id),
     ...ofDrafts(id),
     ...ofPosted(id),
     ...ofReminders(id),
-    ...ofWeighed(id),
     ...ofLeaving(id),
     ...ofErasing(id),
     ...ofErasingClub(id),

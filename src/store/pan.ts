@@ -1,8 +1,8 @@
 /** The pans of a member. */
-import { and, asc, eq, sql } from 'drizzle-orm';
+import { and, asc, eq } from 'drizzle-orm';
 import type { ClubStore } from '../../shared/club/store.ts';
 import type { Database } from './database.ts';
-import { placeholders } from './placeholders.ts';
+import { inserted, placeholders } from './placeholders.ts';
 import { pan } from './schema.ts';
 import { read, write } from './write.ts';
 
@@ -20,10 +20,7 @@ export function pans(db: Database) {
   const keep = db
     .insert(pan)
     .values(columns)
-    .onConflictDoUpdate({
-      target: [pan.club, pan.member, pan.key],
-      set: { name: sql`excluded.name`, weight: sql`excluded.weight_ng` },
-    })
+    .onConflictDoUpdate({ target: [pan.club, pan.member, pan.key], set: inserted(pan) })
     .prepare();
   const remove = db
     .delete(pan)

@@ -1,4 +1,4 @@
-/** A placeholder for every column of a table, for statements that are prepared once. */
+/** Every column of a table at once, for statements that are prepared once. */
 import { getTableColumns, type Placeholder, type SQL, sql } from 'drizzle-orm';
 import type { SQLiteTable } from 'drizzle-orm/sqlite-core';
 
@@ -16,5 +16,12 @@ type Settings<T extends SQLiteTable> = { [Column in keyof T['_']['columns']]: SQ
 export function settings<T extends SQLiteTable>(table: T): Settings<T> {
   const columns = Object.entries(getTableColumns(table));
   const set = columns.map(([name, column]) => [name, sql`${sql.param(sql.placeholder(name), column)}`]);
+  return Object.fromEntries(set) as Settings<T>;
+}
+
+/** The same for the `set` of an insert that finds its key taken: everything as it was to be inserted. */
+export function inserted<T extends SQLiteTable>(table: T): Settings<T> {
+  const columns = Object.entries(getTableColumns(table));
+  const set = columns.map(([name, column]) => [name, sql.raw(`excluded.${column.name}`)]);
   return Object.fromEntries(set) as Settings<T>;
 }

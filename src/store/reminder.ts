@@ -1,8 +1,8 @@
 /** Reminders: kept until they are due, and taken once. */
-import { lte, sql } from 'drizzle-orm';
+import { lte } from 'drizzle-orm';
 import type { ClubStore, Store } from '../../shared/club/store.ts';
 import type { Database } from './database.ts';
-import { placeholders } from './placeholders.ts';
+import { inserted, placeholders } from './placeholders.ts';
 import { reminder } from './schema.ts';
 import { write } from './write.ts';
 
@@ -11,10 +11,7 @@ export function reminders(db: Database) {
   const keep = db
     .insert(reminder)
     .values(columns)
-    .onConflictDoUpdate({
-      target: [reminder.club, reminder.piece, reminder.member],
-      set: { dueAt: sql`excluded.due_at` },
-    })
+    .onConflictDoUpdate({ target: [reminder.club, reminder.piece, reminder.member], set: inserted(reminder) })
     .prepare();
 
   return (club: string): Pick<ClubStore, 'remind'> => ({

@@ -16,10 +16,11 @@ import {
 } from 'drizzle-orm/sqlite-core';
 import type { CalendarDay } from '../../shared/measure/day.ts';
 import type { Currency } from '../../shared/measure/money.ts';
-import type { Nanograms } from '../../shared/measure/units.ts';
-import type { CutKey, GradeKey, StyleKey } from '../../shared/trade/keys.ts';
+import { type Nanograms, UNITS } from '../../shared/measure/units.ts';
+import { BONES, type CutKey, type GradeKey, type StyleKey, WRAPS } from '../../shared/trade/keys.ts';
 import { json } from './json.ts';
 import {
+  DECIMALS,
   doubtsShape,
   PRICE_BASES,
   partShape,
@@ -27,8 +28,6 @@ import {
   readingsShape,
   savedShape,
   textsShape,
-  UNITS,
-  WRAPS,
 } from './shapes.ts';
 
 /** Raw column names: in a rebuilt table they need no renaming. */
@@ -59,8 +58,6 @@ export const club = sqliteTable(
     seasonStart: integer('season_start').notNull(),
     welcomedAt: integer('welcomed_at'),
     leftAt: integer('left_at'),
-    /** How long its rows outlive the bot's leaving; null: as long as everywhere. */
-    retentionDays: integer('retention_days'),
   },
   () => [
     holds('club_margin', 'margin > 0 and margin < 1'),
@@ -75,8 +72,8 @@ export const member = sqliteTable(
     club: clubId(),
     id: text('id').notNull(),
     units: text('units', { enum: UNITS }),
-    labelDecimals: text('label_decimals', { enum: ['decimal', 'ounces'] }),
-    scaleDecimals: text('scale_decimals', { enum: ['decimal', 'ounces'] }),
+    labelDecimals: text('label_decimals', { enum: DECIMALS }),
+    scaleDecimals: text('scale_decimals', { enum: DECIMALS }),
     presets: json('presets', presetsShape).notNull(),
     hidden: integer('hidden', { mode: 'boolean' }).notNull(),
   },
@@ -104,7 +101,7 @@ const told = () => ({
   cut: text('cut').$type<CutKey>(),
   grade: text('grade').$type<GradeKey>(),
   style: text('style').$type<StyleKey>(),
-  bone: text('bone', { enum: ['in', 'out'] }),
+  bone: text('bone', { enum: BONES }),
   wrap: text('wrap', { enum: WRAPS }),
   shop: text('shop'),
   note: text('note'),
@@ -148,6 +145,8 @@ export const piece = sqliteTable(
     index('piece_cut').on(t.club, t.cut, t.seq),
     index('piece_member').on(t.club, t.member, t.seq),
     index('piece_shop').on(t.club, t.shop),
+    // A few of a great many.
+    index('piece_aside').on(t.club, t.seq).where(sql.raw('set_aside_at is not null')),
     holds('piece_seq_whole', "typeof(seq) = 'integer' and seq >= 1"),
     holds(
       'piece_there',
@@ -236,7 +235,7 @@ export const cutChange = sqliteTable(
   (t) => [primaryKey({ columns: [t.club, t.cut, t.version] })],
 );
 
-/** A cut of the club's own, and how heavy one usually is. */
+/** A cut of the club's own. */
 export const ownCut = sqliteTable(
   'own_cut',
   {
@@ -244,10 +243,8 @@ export const ownCut = sqliteTable(
     id: text('id').notNull(),
     name: text('name').notNull(),
     species: text('species').notNull(),
-    least: nanograms('least_ng'),
-    most: nanograms('most_ng'),
   },
-  (t) => [primaryKey({ columns: [t.club, t.id] }), whole('least_ng', 1), whole('most_ng', 1)],
+  (t) => [primaryKey({ columns: [t.club, t.id] })],
 );
 
 export const draft = sqliteTable(

@@ -4,8 +4,8 @@ import type { Presets } from '../../shared/club/member.ts';
 import type { DraftReading } from '../../shared/club/store.ts';
 import type { Doubt } from '../../shared/errors.ts';
 import type { Currency, PriceBasis } from '../../shared/measure/money.ts';
-import type { Nanograms } from '../../shared/measure/units.ts';
-import type { CutKey, GradeKey, StyleKey } from '../../shared/trade/keys.ts';
+import { type Nanograms, UNITS } from '../../shared/measure/units.ts';
+import { type CutKey, type GradeKey, type StyleKey, WRAPS } from '../../shared/trade/keys.ts';
 import type { Saved } from '../../shared/yield/piece.ts';
 
 const words = z.string();
@@ -14,10 +14,8 @@ const weight = z.custom<Nanograms>((value) => Number.isSafeInteger(value) && Num
 
 /** What a price can be for. */
 export const PRICE_BASES = ['lb', 'oz', 'kg', '100g', 'all'] as const satisfies readonly PriceBasis[];
-/** What a piece can be wrapped in. */
-export const WRAPS = ['none', 'paper', 'foil', 'boat'] as const;
-/** The systems of units. */
-export const UNITS = ['lb', 'kg'] as const;
+/** How a member's bare decimals are meant: as they stand, or as pounds and ounces. */
+export const DECIMALS = ['decimal', 'ounces'] as const;
 
 const price = z.object({
   amount: z.int().nonnegative(),
@@ -37,7 +35,7 @@ export const textsShape: z.ZodType<Readonly<Record<string, string>>> = z.record(
 /** The doubts that were settled. */
 export const doubtsShape: z.ZodType<readonly Doubt[]> = z.array(key<Doubt>());
 
-const decimals = z.enum(['decimal', 'ounces']);
+const decimals = z.enum(DECIMALS);
 const remembered = z.object({
   units: z.enum(UNITS).exactOptional(),
   labelDecimals: decimals.exactOptional(),

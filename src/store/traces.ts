@@ -16,8 +16,6 @@ export const TRACES = {
   reminder: 'club_id = @club and member_id = @member',
 } as const;
 
-export type TracedTable = keyof typeof TRACES;
-
 /** The ids of all pieces that were ever theirs. */
 export const THEIR_PIECES = `
   select id from piece where ${TRACES.piece} union all select piece_id from removed_piece where ${TRACES.removed_piece}`;

@@ -32,7 +32,7 @@ export async function whenFree<T>(work: () => T): Promise<T> {
 
 interface Writing {
   work(): unknown;
-  resolve(value: never): void;
+  resolve(value: unknown): void;
   reject(error: unknown): void;
 }
 
@@ -40,14 +40,14 @@ const waiting = new WeakMap<Database, Writing[]>();
 
 /**
  * Runs `work` in a transaction: all of it is kept, on the disk, or nothing.
- * `work` is synchronous, may run again where the file was busy, and what it throws undoes it and passes through.
+ * `work` is synchronous, may run again where it could not be kept, and what it throws undoes it and passes through.
  *
  * What is written in the same turn of the event loop is committed together, since each commit waits for the disk.
  */
 export function write<T>(db: Database, work: () => T): Promise<T> {
   return new Promise((resolve, reject) => {
     const group = waiting.get(db) ?? [];
-    group.push({ work, resolve, reject });
+    group.push({ work, resolve: resolve as Writing['resolve'], reject });
     if (group.length > 1) return;
     waiting.set(db, group);
     setImmediate(() => {
@@ -61,23 +61,22 @@ export function write<T>(db: Database, work: () => T): Promise<T> {
 async function keepTogether(db: Database, group: readonly Writing[]): Promise<void> {
   if (group.length === 1) return keepAlone(db, group);
   try {
-    const outcomes = await inTransaction(db, () => group.map(({ work }) => undoable(db, work)));
-    for (const [at, { resolve, reject }] of group.entries()) {
-      const outcome = outcomes[at];
-      if (outcome && 'value' in outcome) resolve(outcome.value as never);
-      else reject(outcome?.error);
+    const kept = await inTransaction(db, () =>
+      group.map((writing) => ({ ...writing, outcome: undoable(db, writing.work) })),
+    );
+    for (const { outcome, resolve, reject } of kept) {
+      if ('value' in outcome) resolve(outcome.value);
+      else reject(outcome.error);
     }
-  } catch {
-    await keepAlone(db, group);
+  } catch (error) {
+    // Alone they would wait as long once more.
+    if (error instanceof Error && isBusy(error.cause)) for (const { reject } of group) reject(error);
+    else await keepAlone(db, group);
   }
 }
 
 async function keepAlone(db: Database, group: readonly Writing[]): Promise<void> {
-  await Promise.all(
-    group.map(({ work, resolve, reject }) =>
-      inTransaction(db, work).then(resolve as (value: unknown) => void, reject),
-    ),
-  );
+  await Promise.all(group.map(({ work, resolve, reject }) => inTransaction(db, work).then(resolve, reject)));
 }
 
 /** Holds the write lock from its start. */

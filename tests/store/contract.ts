@@ -5,7 +5,7 @@ import { hasLeft, type Member } from '../../shared/club/member.ts';
 import type { Piece } from '../../shared/club/piece.ts';
 import { isInjected } from '../../shared/club/piece.ts';
 import type { ClubStore, Draft, Store } from '../../shared/club/store.ts';
-import { type CalendarDay, daysBetween } from '../../shared/measure/day.ts';
+import { type CalendarDay, dayNumber } from '../../shared/measure/day.ts';
 import { moneyNumber, pricePerKg } from '../../shared/measure/money.ts';
 import { grams, NANOGRAMS, type Nanograms } from '../../shared/measure/units.ts';
 import type { CutKey, GradeKey } from '../../shared/trade/keys.ts';
@@ -125,6 +125,11 @@ export function storeContract(name: string, open: () => Promise<Opened>): void {
       expect(await club.removeOwnCut(plate)).toBe(false);
       expect(await club.ownCuts()).toEqual([shoulder]);
       expect((await club.heldInAll()).anything).toBe(true);
+      await started('1', { cut: plate });
+      await started('2');
+      expect(await club.weighedOwnCuts()).toEqual([plate]);
+      await club.remove('1', NOON);
+      expect(await club.weighedOwnCuts()).toEqual([]);
       await club.eraseClub(NOON);
       expect(await club.ownCuts()).toEqual([]);
     });
@@ -447,24 +452,19 @@ export function storeContract(name: string, open: () => Promise<Opened>): void {
       expect((await club.ofMember('juri', null, null)).map(({ member }) => member)).toEqual(['juri']);
     });
 
-    it('counts what each member weighed in, from day to day, without estimates and what is set aside or removed', async () => {
-      const on = (day: string, told = {}) => ({ day: day as CalendarDay, ...told });
-      await started('1', on('2026-01-01', { member: 'juri' }));
-      await started('2', on('2026-03-31', { cut: BUTT }));
-      await started('3', on('2026-04-01'));
-      await started('4', on('2026-02-01', { approximate: true }));
-      await started('aside', on('2026-02-01'));
-      await club.correct('aside', by('a'), () => ({ setAsideAt: NOON, setAsideWhy: 'tare' }));
-      await started('gone', on('2026-02-01'));
-      await club.remove('gone', NOON);
-      const counted = async (cut: CutKey | null, from: string | null, to: string | null) =>
-        (await club.weighed(cut, from as CalendarDay | null, to as CalendarDay | null)).map(
-          ({ member, pieces }) => `${member} ${pieces}`,
-        );
-      expect(await counted(null, null, null)).toEqual(['ines 2', 'juri 1']);
-      expect(await counted(null, '2026-01-01', '2026-03-31')).toEqual(['ines 1', 'juri 1']);
-      expect(await counted(BRISKET, null, '2026-04-01')).toEqual(['ines 1', 'juri 1']);
-      expect(await counted(BUTT, '2026-04-01', null)).toEqual([]);
+    it('lists the cuts of a member’s pieces, most pieces first, without what is set aside or removed', async () => {
+      expect(await club.cutsOf('ines')).toEqual([]);
+      await started('1');
+      await started('2', { cut: BUTT });
+      // Of equals the one weighed in last.
+      expect(await club.cutsOf('ines')).toEqual([BUTT, BRISKET]);
+      await started('3');
+      await started('other', { cut: BUTT, member: 'juri' });
+      expect(await club.cutsOf('ines')).toEqual([BRISKET, BUTT]);
+      await club.correct('3', by('a'), () => ({ setAsideAt: NOON, setAsideWhy: 'tare' }));
+      expect(await club.cutsOf('ines')).toEqual([BUTT, BRISKET]);
+      await club.remove('2', NOON);
+      expect(await club.cutsOf('ines')).toEqual([BRISKET]);
     });
 
     it('lists shops, most used first, at most 100', async () => {
@@ -909,7 +909,7 @@ const rowOf = (piece: Piece, base: number, loss: number) => ({
   shop: piece.shop,
   wrap: piece.wrap,
   month: piece.day.slice(0, 7),
-  day: daysBetween('1970-01-01' as CalendarDay, piece.day),
+  day: dayNumber(piece.day),
   price: piece.price === null ? null : pricePerKg(piece.price, piece.bought),
   currency: piece.price?.currency ?? null,
 });

@@ -51,6 +51,7 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
   ),
   removePan: step('removePan', fc.tuple(member, text), (club, [id, name]) => club.removePan(id, name)),
   ownCuts: step('ownCuts', fc.constant(null), (club) => club.ownCuts()),
+  weighedOwnCuts: step('weighedOwnCuts', fc.constant(null), (club) => club.weighedOwnCuts()),
   keepOwnCut: step('keepOwnCut', text, (club, name) => club.keepOwnCut(`own/pork/${name}` as CutKey)),
   removeOwnCut: step('removeOwnCut', text, (club, name) => club.removeOwnCut(`own/pork/${name}` as CutKey)),
   start: step('start', fc.tuple(id, toldArbitrary), (club, [id, told]) => club.start(samplePiece(id, told))),
@@ -80,9 +81,9 @@ const steps: Record<Exclude<keyof ClubStore, 'id'> | 'left' | 'returned', fc.Arb
   ofMember: step('ofMember', fc.tuple(member, day, day), (club, [id, from, to]) =>
     club.ofMember(id, from, to),
   ),
-  weighed: step('weighed', fc.tuple(cut, day, day), (club, [key, from, to]) => club.weighed(key, from, to)),
   // Versions begin where an erased club's ended, so of cuts that were written to as often either may stand first.
   cuts: step('cuts', fc.constant(null), async (club) => (await club.cuts()).toSorted()),
+  cutsOf: step('cutsOf', member, (club, id) => club.cutsOf(id)),
   version: step('version', cut, async (club, key) => {
     const before = await club.version(key);
     await club.start(samplePiece('1', { cut: key ?? BUTT }));

@@ -1,22 +1,22 @@
 /** One file, a hundred writers one after the other, each killed at a random moment: nothing that was told as kept is lost. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { fileURLToPath } from 'node:url';
 import Sqlite from 'better-sqlite3';
-import { expect, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 import { databaseFile } from '../../src/store/database.ts';
 import { migrateStore, openStore } from '../../src/store/open.ts';
 import { makeFolder } from './folder.ts';
 import { BRISKET, lb } from './samples.ts';
 
-const SCRIPT = fileURLToPath(new URL('write-load.ts', import.meta.url));
+const SCRIPT = join(inject('compiled'), 'tests', 'store', 'write-load.js');
 const ROUNDS = Number(process.env.ROUNDS ?? 100);
 const LATEST_MS = 400;
 
 /** What one writer told until it was killed. */
 async function killed(url: string, prefix: string): Promise<[deed: string, id: string][]> {
-  const child = spawn(process.execPath, ['--import', 'tsx', SCRIPT, url, 'a', prefix], {
+  const child = spawn(process.execPath, [SCRIPT, url, 'a', prefix], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const closed = once(child, 'close');

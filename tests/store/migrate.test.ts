@@ -1,9 +1,10 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { databaseFile } from '../../src/store/database.ts';
+import { migrationsFolder } from '../../src/store/migrations.ts';
 import { migrateStore, openStore } from '../../src/store/open.ts';
 import { type Folder, makeFolder } from './folder.ts';
 import { NOON, sampleClub, samplePiece } from './samples.ts';
@@ -155,6 +156,43 @@ describe('migrating', () => {
       'migration 1 in the journal is not later',
     );
     expect(tables()).toEqual([]);
+  });
+});
+
+/** The migrations up to one, as an earlier program had them. */
+function migrationsUntil(count: number): string {
+  const path = join(folder.path, `first-${count}`);
+  cpSync(migrationsFolder(), path, { recursive: true });
+  const file = join(path, 'meta', '_journal.json');
+  const journal = JSON.parse(readFileSync(file, 'utf8'));
+  writeFileSync(file, JSON.stringify({ ...journal, entries: journal.entries.slice(0, count) }));
+  return path;
+}
+
+describe('a file of the first program', () => {
+  it('comes along with its rows', async () => {
+    await migrateStore(url, { folder: migrationsUntil(1) });
+    inside((client) => {
+      client.pragma('foreign_keys = ON');
+      client.exec(`
+        insert into club (id, zone, currency, locale, units, grade_country, season_start, welcomed_at, retention_days)
+          values ('a', 'Europe/Oslo', 'NOK', 'nb', 'kg', 'US', 4, ${NOON}, 90);
+        insert into own_cut (club_id, id, name, species, least_ng, most_ng)
+          values ('a', 'own/pork/rib tips', 'rib tips', 'pork', 1000, null);
+        insert into piece (club_id, id, seq, member_id, posted_at, day, cut, pieces, bought_ng, saved, pumped,
+          approximate, typed, revision)
+          values ('a', '1', 7, 'ines', ${NOON}, '2026-07-04', 'own/pork/rib tips', 1, 5000, '[]', 0, 0, '{}', 0);
+        insert into reminder (club_id, piece_id, member_id, due_at) values ('a', '1', 'ines', ${NOON});`);
+    });
+    await migrateStore(url);
+    expect(inside((client) => client.pragma('integrity_check'))).toEqual([{ integrity_check: 'ok' }]);
+    const store = await openStore(url);
+    const club = store.club('a');
+    expect(await club.settings()).toMatchObject({ zone: 'Europe/Oslo', seasonStart: 4, welcomedAt: NOON });
+    expect(await club.ownCuts()).toEqual(['own/pork/rib tips']);
+    expect(await club.piece({ seq: 7 })).toMatchObject({ id: '1', member: 'ines', bought: 5000 });
+    await store.close();
+    expect(inside((client) => client.prepare('select count(*) from reminder').pluck().get())).toBe(1);
   });
 });
 

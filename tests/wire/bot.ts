@@ -8,7 +8,7 @@ import type { Picture } from '../../shared/pictures/picture.ts';
 import { platform as words } from '../../shared/words/en/platform.ts';
 import type { CommandCard } from '../../src/discord/cards.ts';
 import { type Connection, type ConnectOptions, connect } from '../../src/discord/gateway.ts';
-import type { Log } from '../../src/log.ts';
+import { errorFacts, type Log } from '../../src/log.ts';
 import type { StandIn } from './stand-in.ts';
 
 /** Long enough for an answer that is at hand, short enough for a test. */
@@ -103,13 +103,17 @@ export function says({
   };
 }
 
-/** A log that keeps its lines. */
+/** A log that keeps its lines, with what a line says of an error. */
 export function openLog(): Log & {
   lines: { level: string; facts: Record<string, unknown>; text: string }[];
 } {
   const lines: { level: string; facts: Record<string, unknown>; text: string }[] = [];
   const write = (level: string) => (facts: object, text: string) =>
-    void lines.push({ level, facts: { ...facts }, text });
+    void lines.push({
+      level,
+      facts: 'err' in facts ? { ...facts, err: errorFacts(facts.err) } : { ...facts },
+      text,
+    });
   return { lines, info: write('info'), warn: write('warn'), error: write('error') };
 }
 

@@ -128,7 +128,7 @@ describe('a REST interface', () => {
     const lost = ines.types('/weigh', {});
     lost.catch(() => {});
     await expect
-      .poll(() => bot.log.lines.find(({ text }) => text === 'could not answer')?.facts.problem)
+      .poll(() => bot.log.lines.find(({ text }) => text === 'could not answer')?.facts.err)
       .toMatchObject({ status: 503, todo: expect.stringContaining('the platform fails') });
     await expect.poll(() => bot.log.lines.some(({ text }) => text === 'could not say so either')).toBe(true);
     platform.fails(null);

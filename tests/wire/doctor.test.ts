@@ -1,10 +1,9 @@
-/** `npm run doctor` as a host runs it, with the stand-in as the platform. */
+/** `npm run doctor` in a process of its own, with the stand-in as the platform. */
 import { execFile } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import Sqlite from 'better-sqlite3';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, inject, test } from 'vitest';
 import { commands } from '../../commands/index.ts';
 import { speak } from '../../shared/words/index.ts';
 import { createRest } from '../../src/discord/client.ts';
@@ -16,8 +15,7 @@ import { type Folder, makeFolder } from '../store/folder.ts';
 import { sampleClub, samplePiece } from '../store/samples.ts';
 import { openStandIn, type StandIn } from './stand-in.ts';
 
-const DOCTOR = fileURLToPath(new URL('../../src/scripts/doctor.ts', import.meta.url));
-const TSX = import.meta.resolve('tsx');
+const DOCTOR = join(inject('compiled'), 'src', 'scripts', 'doctor.js');
 
 let platform: StandIn;
 let folder: Folder;
@@ -42,7 +40,7 @@ async function examine(changed: Readonly<Record<string, string>> = {}) {
   };
   const { code, output } = await new Promise<{ code: number; output: string }>((resolve) => {
     const options = { cwd: folder.path, env: environment };
-    execFile(process.execPath, ['--import', TSX, DOCTOR], options, (error, out, err) =>
+    execFile(process.execPath, [DOCTOR], options, (error, out, err) =>
       resolve({ code: error === null ? 0 : Number(error.code), output: out + err }),
     );
   });

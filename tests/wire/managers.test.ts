@@ -15,7 +15,7 @@ beforeEach(async () => {
 });
 afterEach(() => at.close());
 
-const ONLY_MANAGERS = 'Only who manages this server may do that.';
+const ONLY_MANAGERS = 'Only those who manage this server can do that.';
 const expectRefused = ({ isPrivate, text }: Shown) =>
   expect([isPrivate, text]).toEqual([true, expect.stringContaining(ONLY_MANAGERS)]);
 

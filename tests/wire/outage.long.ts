@@ -24,7 +24,7 @@ test('an outage of twenty seconds', async () => {
   await expect.poll(() => bot.connected(), { timeout: 60_000 }).toBe(true);
   for (let times = 0; times < 3; times += 1)
     expect((await club.addMember().types('/weigh', WEIGHED)).message.text).toContain('17.4 % came off');
-  expect(log.lines.find(({ text }) => text === 'could not answer')?.facts.problem).toMatchObject({
+  expect(log.lines.find(({ text }) => text === 'could not answer')?.facts.err).toMatchObject({
     todo: expect.stringContaining('the platform fails'),
   });
   expect((await bot.store.club(club.id).heldInAll()).pieces).toBe(5);

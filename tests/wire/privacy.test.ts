@@ -65,7 +65,7 @@ describe('/mine erase', () => {
     const { form } = await ines.presses(done.message, 'Erase them');
     ines.losesRole();
     const refused = await ines.submits(form, { [COUNT]: '2' });
-    expect(refused.message.text).toContain('Only who manages this server may do that.');
+    expect(refused.message.text).toContain('Only those who manage this server can do that.');
     expect(await at.bot.store.club(at.club.id).held(bo.id)).toMatchObject({ pieces: 2 });
   });
 });

@@ -63,7 +63,7 @@ export interface StandIn {
   readonly apiUrl: string;
   readonly token: string;
   /** A club that has the bot, from now on or before it connects. */
-  addClub(of?: { locale?: string; rights?: bigint }): Club;
+  addClub(of?: { id?: string; locale?: string; rights?: bigint }): Club;
   /** Cuts the gateway's connection; the bot takes it up again by itself. */
   cutConnection(): void;
   /** Asks the bot to connect anew, as the platform does before it moves. */
@@ -118,8 +118,12 @@ export async function openStandIn({
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   state.origin = `http://127.0.0.1:${port()}`;
 
-  const addClub: StandIn['addClub'] = ({ locale = 'en-US', rights = SEES_CHANNELS } = {}) => {
-    const club: KeptClub = { id: state.nextId(), channel: state.nextId(), locale, rights, isDown: false };
+  const addClub: StandIn['addClub'] = ({
+    id = state.nextId(),
+    locale = 'en-US',
+    rights = SEES_CHANNELS,
+  } = {}) => {
+    const club: KeptClub = { id, channel: state.nextId(), locale, rights, isDown: false };
     const join = (): void => {
       state.clubs.set(club.id, club);
       if (gateway.logins > 0) gateway.dispatch('GUILD_CREATE', clubJson(club, state));

@@ -129,7 +129,7 @@ describe('the form', () => {
     const { form } = await ines.types('/weigh');
     const empty = await ines.submits(form, {});
     expect([empty.message.text, empty.message.isPrivate]).toEqual([
-      '**Nothing to weigh in there. Add a weight, like `trim:2 lb 9.4 oz`.**',
+      '**There is nothing to weigh in that. Add a weight, like `trim:2 lb 9.4 oz`.**',
       true,
     ]);
     const slip = await ines.submits(form, { Cut: 'packer', 'Anything else': 'bougt: 14.8 lb' });

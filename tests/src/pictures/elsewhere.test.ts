@@ -46,15 +46,15 @@ describe('another thread', () => {
   });
 
   test.each([
-    ['breaks', 'process.exit(7)', /ended with 7/],
-    ['throws', `throw new Error('no ink')`, /no ink/],
-    ['hangs', 'for (;;);', /ended with 1/],
-  ])('that %s fails its pictures alone, with a line for the host', async (_how, deed, says) => {
+    ['breaks', 'process.exit(7)', /ended with 7/, 20_000],
+    ['throws', `throw new Error('no ink')`, /no ink/, 20_000],
+    ['hangs', 'for (;;);', /ended with 1/, 1500],
+  ])('that %s fails its pictures alone, with a line for the host', async (_how, deed, says, withinMs) => {
     const log = openLog();
     let started = 0;
     const there = drawElsewhere({
       log,
-      withinMs: 400,
+      withinMs,
       start: () => {
         started += 1;
         const answers = `parentPort.postMessage({ id, result: Uint8Array.of(${started}) })`;

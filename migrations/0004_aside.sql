@@ -1,0 +1,1 @@
+CREATE INDEX `piece_aside` ON `piece` (`club_id`,`seq`) WHERE set_aside_at is not null;
