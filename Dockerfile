@@ -1,7 +1,7 @@
 # docker build -t trimtally .
 # docker run -d --name trimtally --env-file .env -v trimtally:/data --stop-timeout 20 --restart unless-stopped trimtally
 
-FROM node:20-bookworm-slim AS build
+FROM node:22-bookworm-slim AS build
 WORKDIR /app
 # For the database's driver, where no compiled one can be had.
 RUN apt-get update \
@@ -15,7 +15,7 @@ COPY commands commands
 COPY src src
 RUN npm run build && npm prune --omit=dev --no-audit
 
-FROM node:20-bookworm-slim
+FROM node:22-bookworm-slim
 ENV NODE_ENV=production \
   DATABASE_URL=file:/data/trimtally.db \
   BACKUP_DIR=/data/backups \
@@ -32,4 +32,4 @@ VOLUME /data
 STOPSIGNAL SIGTERM
 HEALTHCHECK --interval=30s --timeout=5s --start-period=60s --retries=3 \
   CMD ["node", "-e", "fetch(`http://127.0.0.1:${process.env.HEALTH_PORT}/healthz`).then(({ ok }) => process.exit(ok ? 0 : 1), () => process.exit(1))"]
-CMD ["node", "--enable-source-maps", ".build/src/main.js"]
+CMD ["node", "--max-semi-space-size=8", "--heap-growing-percent=50", ".build/src/main.js"]
