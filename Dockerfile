@@ -32,4 +32,4 @@ VOLUME /data
 STOPSIGNAL SIGTERM
 HEALTHCHECK --interval=30s --timeout=5s --start-period=60s --retries=3 \
   CMD ["node", "-e", "fetch(`http://127.0.0.1:${process.env.HEALTH_PORT}/healthz`).then(({ ok }) => process.exit(ok ? 0 : 1), () => process.exit(1))"]
-CMD ["node", "--max-semi-space-size=8", "--heap-growing-percent=50", ".build/src/main.js"]
+CMD ["node", "--max-semi-space-size=8", "--heap-growing-percent=25", ".build/src/main.js"]

@@ -1,6 +1,6 @@
 /** Another thread that does one kind of work, so that this one can go on answering: both sides of it. */
 import { extname } from 'node:path';
-import { parentPort, Worker } from 'node:worker_threads';
+import { parentPort, Worker, type WorkerOptions } from 'node:worker_threads';
 import type { Log } from './log.ts';
 
 export interface Thread<Order, Result> {
@@ -19,7 +19,8 @@ export interface ThreadOptions {
   name: string;
 }
 
-type Delivery<Result> = { id: number } & ({ result: Result } | { error: unknown });
+/** Between threads an error keeps its message and its stack, and loses all else: its code goes beside it. */
+type Delivery<Result> = { id: number } & ({ result: Result } | { error: unknown; code: unknown });
 
 interface Waiting<Result> {
   resolve(result: Result): void;
@@ -37,14 +38,14 @@ interface Running<Result> {
  * A worker of a file beside the caller's: `startWorker(import.meta.url, './worker', …)`.
  * Compiled, it stands there as it is; in development it is TypeScript, which tsx has to read in the thread too.
  */
-export function startWorker(caller: string, file: string, workerData?: unknown): Worker {
+export function startWorker(caller: string, file: string, options: WorkerOptions = {}): Worker {
   const ending = extname(caller);
   const source = new URL(`${file}${ending}`, caller);
-  if (ending !== '.ts') return new Worker(source, { workerData });
+  if (ending !== '.ts') return new Worker(source, options);
   // By its address: the process may run in a folder where nothing is installed.
   const tsx = import.meta.resolve('tsx/esm/api');
   const inDevelopment = `import('${tsx}').then(({ register }) => { register(); return import('${source.href}'); });`;
-  return new Worker(inDevelopment, { eval: true, workerData });
+  return new Worker(inDevelopment, { ...options, eval: true });
 }
 
 /** Starts the thread with the first order, and anew with the next one where it ended. */
@@ -65,7 +66,7 @@ export function openThread<Order, Result>({
       waiting.delete(delivery.id);
       clearTimeout(whose?.timer);
       if ('result' in delivery) whose?.resolve(delivery.result);
-      else whose?.reject(delivery.error);
+      else whose?.reject(withCode(delivery.error, delivery.code));
       // An idle thread must not keep the process alive.
       if (waiting.size === 0) worker.unref();
     });
@@ -111,8 +112,14 @@ export function serveThread<Order, Result>(work: (order: Order) => Promise<Resul
   port?.on('message', async ({ id, order }: { id: number; order: Order }) => {
     const delivery: Delivery<Result> = await work(order).then(
       (result) => ({ id, result }),
-      (error: unknown) => ({ id, error }),
+      (error: unknown) => ({ id, error, code: codeOf(error) }),
     );
     port.postMessage(delivery);
   });
 }
+
+const codeOf = (error: unknown): unknown =>
+  error instanceof Error && 'code' in error ? error.code : undefined;
+
+const withCode = (error: unknown, code: unknown): unknown =>
+  error instanceof Error && code !== undefined ? Object.assign(error, { code }) : error;

@@ -4,10 +4,11 @@ import { TIDIED_WITHIN_DAYS } from '../shared/club/retention.ts';
 import type { Store } from '../shared/club/store.ts';
 import { DAY_MS, HOUR_MS } from '../shared/measure/time.ts';
 import type { Log } from './log.ts';
-import { backUp, copiesIn, dropOldCopies } from './store/backup.ts';
-import { pendingIn, tidy } from './store/tidy.ts';
+import { copiesIn, dropOldCopies } from './store/backup.ts';
+import { ELSEWHERE, type Upkeeping } from './store/elsewhere.ts';
+import { pendingIn } from './store/tidy.ts';
 
-/** UTC. A backup runs beside the answers, but rebuilding a large file holds them up for a second. */
+/** UTC. Both run beside the answers, but while a large file is rebuilt whoever weighs has to wait. */
 const QUIET_HOURS = [3, 4, 5];
 /** In the quiet hours a backup is made unless there is one of this very night. */
 const THIS_NIGHT_MS = 12 * HOUR_MS;
@@ -25,6 +26,8 @@ export interface UpkeepParts {
   /** Whether the bot is in a club, by the platform's word; throws where it gives none. */
   isIn(club: string): Promise<boolean>;
   log: Log;
+  /** Where the long work on the file is done, if not on another thread. */
+  on?: Upkeeping;
 }
 
 export interface Upkeep {
@@ -52,17 +55,17 @@ export function openUpkeep(parts: UpkeepParts): Upkeep {
 
 async function keepUp(parts: UpkeepParts, now: number): Promise<void> {
   for (const club of await parts.store.overdue(now, parts.retentionDays)) await purge(parts, club, now);
-  const { database, backupDir, log } = parts;
+  const { database, backupDir, log, on = ELSEWHERE } = parts;
   const pending = await pendingIn(database);
   const quiet = QUIET_HOURS.includes(new Date(now).getUTCHours());
   // One that a wrong clock dated ahead must not stand for those of the nights until then.
   const newest = copiesIn(backupDir).find(({ nightly, at }) => nightly && at <= now + HOUR_MS);
   const age = newest === undefined ? Number.POSITIVE_INFINITY : now - newest.at;
   if (pending !== null && (quiet || now - pending.since >= OVERDUE_MS)) {
-    const done = await tidy(database, { backupDir, now });
+    const done = await on.tidy(database, { backupDir, now });
     log.info({ ...done }, 'tidied');
   } else if (age >= (quiet ? THIS_NIGHT_MS : BACKUP_OVERDUE_MS)) {
-    const copy = await backUp(database, backupDir, now);
+    const copy = await on.backUp(database, backupDir, now);
     if (copy !== null) log.info({ backup: copy.file }, 'backed up');
   }
   const dropped = dropOldCopies(backupDir, now);

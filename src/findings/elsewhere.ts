@@ -28,7 +28,7 @@ export interface ElsewhereOptions {
 export function openElsewhere(
   database: string,
   {
-    start = () => startWorker(import.meta.url, './worker', { database }),
+    start = () => startWorker(import.meta.url, './worker', { workerData: { database } }),
     withinMs = WITHIN_MS,
   }: ElsewhereOptions = {},
 ): Elsewhere {

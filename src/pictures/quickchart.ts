@@ -1,12 +1,8 @@
 /** Lets a chart host of one's own draw; what it does not draw well and in time is drawn here. */
-import quickChartModule from 'quickchart-js';
 import { GROUND } from '../../shared/pictures/palette.ts';
 import type { Draw, Picture } from '../../shared/pictures/picture.ts';
 import type { Log } from '../log.ts';
 import { forQuickChart } from './for-quickchart.ts';
-
-// Its types describe another build of it: here the class itself is the module's default.
-const QuickChart = quickChartModule as unknown as typeof quickChartModule.default;
 
 const WITHIN_MS = 5000;
 /** Many times what our pictures take. */
@@ -30,7 +26,11 @@ export interface QuickChartOptions {
 }
 
 /** The request's body. */
-function bodyOf(picture: Picture): string {
+async function bodyOf(picture: Picture): Promise<string> {
+  // Loaded for those alone who have a host of their own.
+  const { default: quickChartModule } = await import('quickchart-js');
+  // Its types describe another build of it: here the class itself is the module's default.
+  const QuickChart = quickChartModule as unknown as typeof quickChartModule.default;
   const chart = new QuickChart()
     // As text: given as an object, a string in it that is marked as a function would be sent as code.
     .setConfig(JSON.stringify(forQuickChart(picture)))
@@ -59,7 +59,7 @@ async function ask(url: URL, picture: Picture, withinMs: number): Promise<Uint8A
   const answer = await fetch(url, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: bodyOf(picture),
+    body: await bodyOf(picture),
     // What is sent is for this host alone.
     redirect: 'error',
     signal: AbortSignal.timeout(withinMs),

@@ -1,172 +1,78 @@
-/** `npm run bench`: what the bot costs, each figure beside a reference measured in the same run. Nothing is asserted. */
-import { closeSync, fdatasyncSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
+/**
+ * `npm run bench`: what the bot costs where it has grown large, each figure beside its target and beside a reference
+ * measured in the same run. Nothing is asserted. `BENCH_PIECES=50000 npm run bench` is a quick look.
+ */
+import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { cpus, tmpdir, totalmem } from 'node:os';
 import { join } from 'node:path';
-import { monitorEventLoopDelay } from 'node:perf_hooks';
-import { setTimeout as wait } from 'node:timers/promises';
-import { commands } from '../../commands/index.ts';
-import type { Answer, Desk, Request } from '../../shared/chat/request.ts';
-import { readWeight } from '../../shared/measure/weight.ts';
-import type { Picture } from '../../shared/pictures/picture.ts';
-import { openDesk } from '../../src/answer/desk.ts';
-import { openExchange } from '../../src/exchange/open.ts';
-import { openFindings } from '../../src/findings/open.ts';
-import { SILENT } from '../../src/log.ts';
-import { draw } from '../../src/pictures/local.ts';
-import { attached } from '../../src/rehearsal/attachment.ts';
-import { openStore } from '../../src/store/open.ts';
+import { type BenchClub, benchClubs } from './clubs.ts';
+import { type Counter, openCounter } from './counter.ts';
+import { BENCH_CUTS } from './cuts.ts';
 import { debateCost } from './debates.ts';
-import { debating } from './debating.ts';
-import { milliseconds, percentile, printTable, type Row, spread, timed } from './measure.ts';
-import { startCost } from './start.ts';
+import { drawing } from './drawing.ts';
+import { firstAnswers } from './first-answers.ts';
+import { growth } from './growth.ts';
+import { keptAnswers } from './kept-answers.ts';
+import { writeLargeStore } from './large-store.ts';
+import { questionsOf } from './questions.ts';
+import { reading } from './reading.ts';
+import { starting } from './start.ts';
+import { printHead, printRows, printSum, type Row } from './table.ts';
+import { weighIns } from './weigh-ins.ts';
 
+const PIECES = Number(process.env.BENCH_PIECES ?? 1_000_000);
+const PIECES_A_CLUB = 500;
+const CLUBS = Math.round(PIECES / PIECES_A_CLUB);
+/** Halfway down; most of its pieces are of the same cut as the largest club's. */
+const SMALL = BENCH_CUTS.length * Math.floor(CLUBS / 2 / BENCH_CUTS.length);
+
+const began = performance.now();
+const seconds = () => `${Math.round((performance.now() - began) / 1000)} s`;
 const folder = mkdtempSync(join(tmpdir(), 'trimtally-bench-'));
-const rows: Row[] = [];
-const scene = {
-  club: 'bench',
-  manager: false,
-  locale: 'en-US',
-  clubLocale: 'en-US',
-  now: Date.UTC(2026, 6, 4),
-};
-let ids = 100_000_000_000_000_000n;
+const file = join(folder, 'large.db');
+const url = `file:${file}`;
 
 console.log(
-  `${cpus().length} cores (${cpus()[0]?.model.trim()}), ${Math.round(totalmem() / 2 ** 30)} GiB, Node ${process.version}\n`,
+  `${cpus().length} cores (${cpus()[0]?.model.trim()}), ${Math.round(totalmem() / 2 ** 30)} GiB, Node ${process.version}`,
 );
 try {
-  await reading();
-  const desk = await weighing();
-  await averaging(desk);
-  await drawing(desk);
-  rows.push(...(await debateCost()));
-  rows.push(...(await debating(folder)));
-  rows.push(...(await startCost(folder)));
-  printTable(rows);
+  const clubs = benchClubs({ pieces: PIECES, clubs: CLUBS });
+  await writeLargeStore(url, clubs);
+  const megabytes = Math.round(statSync(file).size / 2 ** 20);
+  console.log(`${PIECES} pieces in ${CLUBS} clubs, ${megabytes} MB, written in ${seconds()}\n`);
+  printHead();
+  const rows: Row[] = [];
+  for await (const part of parts(clubs)) rows.push(...printRows(part));
+  printSum(rows);
+  console.log(`in ${seconds()}`);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
 
-/** Reading a weight, beside a bare regular expression that reads only one form of it. */
-async function reading(): Promise<void> {
-  const reader = {
-    option: 'trim',
-    units: 'lb',
-    decimals: 'decimal',
-    decimalMark: '.',
-    pans: new Map(),
-  } as const;
-  const texts = ['14.83 lb', '2 lb 9.4 oz', '2:9.4', '6720 g', '14 3/4 lb', '8.41 lb + 7.96 lb'];
-  const PLAIN = /^(\d+(?:\.\d+)?)\s*(lb|kg|g|oz)$/;
-  const each = async (work: (text: string) => unknown) => {
-    const times = await timed(300, () => {
-      for (let index = 0; index < 120; index++) work(texts[index % texts.length] ?? '');
-    });
-    return milliseconds(percentile(times, 0.5) / 120);
-  };
-  const ours = await each((text) => readWeight(text, reader));
-  rows.push({
-    what: 'reading a weight',
-    value: ours,
-    beside: `a bare pattern and Number: ${await each((text) => Number(PLAIN.exec(text)?.[1]))}`,
-  });
+async function* parts(clubs: readonly BenchClub[]): AsyncGenerator<readonly Row[]> {
+  const [largest, small] = [clubs[0], clubs[SMALL]];
+  if (largest === undefined || small === undefined) throw new Error('a store has clubs');
+  yield starting(url, folder, clubs);
+  const counter = await openCounter(url);
+  try {
+    const [large, little] = [await placeIn(counter, largest), await placeIn(counter, small)];
+    const { member, questions } = large;
+    yield keptAnswers(counter, url, large);
+    yield keptAnswers(counter, url, little);
+    yield firstAnswers(counter, url, largest, member, questions);
+    yield weighIns(counter, folder, largest);
+    yield drawing(counter, largest, member, questions);
+    yield growth(counter, url, folder, large);
+  } finally {
+    await counter.close();
+  }
+  yield [await reading()];
+  yield debateCost();
 }
 
-function ask(desk: Desk, member: number, command: string, options: Record<string, string>): Promise<Answer> {
-  ids += 1n;
-  const request: Request = {
-    ...scene,
-    kind: 'command',
-    id: String(ids),
-    member: `member-${member}`,
-    command,
-    options,
-  };
-  return desk.answer(request).answer;
-}
-
-/** A weigh-in without its picture, on disk, beside the floor: one small write that reaches the disk. */
-async function weighing(): Promise<Desk> {
-  const store = await openStore(`file:${join(folder, 'bench.db')}`, { migrate: true });
-  const exchange = openExchange({ attachment: attached, isMember: () => true });
-  const desk = openDesk({ store, findings: openFindings(store, null), exchange, commands, log: SILENT });
-  const weighIn = (run: number) =>
-    ask(desk, run % 60, 'weigh', {
-      cut: 'packer',
-      bought: `${(12 + (run % 60) / 10).toFixed(2)} lb`,
-      trim: `${2 + (run % 3)} lb ${run % 15} oz`,
-      price: '4.99/lb',
-    });
-  await timed(100, weighIn);
-  const times = await timed(1000, weighIn);
-  const file = openSync(join(folder, 'floor'), 'w');
-  const floor = await timed(1000, () => {
-    writeSync(file, Buffer.alloc(4096), 0, 4096, 0);
-    fdatasyncSync(file);
-  });
-  closeSync(file);
-  rows.push({
-    what: 'a weigh-in, kept on disk, no picture',
-    value: spread(times),
-    beside: `4 kB and fdatasync: ${spread(floor)}`,
-  });
-  // The rest of the 10,000 that the averages are of.
-  for (let run = 1100; run < 10_000; run += 50)
-    await Promise.all(Array.from({ length: 50 }, (_, more) => weighIn(run + more)));
-  return desk;
-}
-
-/** The club's averages over 10,000 pieces, first and kept, beside a bare sum over as many numbers. */
-async function averaging(desk: Desk): Promise<void> {
-  await ask(desk, 1, 'weigh', { cut: 'packer', bought: '14 lb', trim: '2 lb' });
-  const first = await timed(1, () => ask(desk, 1, 'average', { cut: 'packer', measure: 'trim' }));
-  const kept = await timed(100, () => ask(desk, 1, 'average', { cut: 'packer', measure: 'trim' }));
-  const numbers = Float64Array.from({ length: 10_000 }, (_, index) => index / 7);
-  const sum = await timed(100, () => numbers.reduce((total, number) => total + number, 0));
-  rows.push({
-    what: '/average of 10,000 pieces, after a new one',
-    value: milliseconds(percentile(first, 0.5)),
-    beside: '',
-  });
-  rows.push({
-    what: '/average of 10,000 pieces, again',
-    value: spread(kept),
-    beside: `a bare sum: ${milliseconds(percentile(sum, 0.5))}`,
-  });
-}
-
-/** A picture, one at a time: the whole, how long the event loop is held by it, and the memory after 100. */
-async function drawing(desk: Desk): Promise<void> {
-  const picture = await somePicture(desk);
-  await draw(picture);
-  const delay = monitorEventLoopDelay({ resolution: 1 });
-  const before = process.memoryUsage.rss();
-  delay.enable();
-  const times = await timed(100, () => draw(picture));
-  delay.disable();
-  await wait(100);
-  const grown = (process.memoryUsage.rss() - before) / 2 ** 20;
-  rows.push({
-    what: 'a picture, drawn and encoded',
-    value: spread(times),
-    beside: `${picture.width * 2} x ${Math.round(picture.height * 2)} pixels`,
-  });
-  rows.push({
-    what: 'event loop held by a picture',
-    value: `p99 ${milliseconds(delay.percentile(99) / 1e6)}, longest ${milliseconds(delay.max / 1e6)}`,
-    beside: `memory grown by ${grown.toFixed(0)} MB in 100 pictures`,
-  });
-}
-
-async function somePicture(desk: Desk): Promise<Picture> {
-  const answer = await ask(desk, 1, 'weigh', {
-    cut: 'packer',
-    bought: '14.83 lb',
-    trim: '2:9.4',
-    cooked: '7 lb 11 oz',
-    scraps: '12 oz',
-  });
-  if (answer.kind !== 'reply' || answer.reply.picture === undefined)
-    throw new Error('a weigh-in has no picture');
-  return answer.reply.picture;
+/** Of those who are shown, the two who post the most. */
+async function placeIn({ store }: Counter, club: BenchClub) {
+  const hidden = await store.club(club.id).hiddenMembers();
+  const [member = '', other = ''] = club.members.filter((one) => !hidden.includes(one));
+  return { club, member, questions: questionsOf(club, other) };
 }

@@ -4,8 +4,10 @@ import type { Codes, Rows } from '../../shared/statistics/rows.ts';
 import { ruledRows } from '../../shared/statistics/ruling.ts';
 import { cleanRows } from '../../shared/statistics/screening.ts';
 import { sizeQuestion } from '../../shared/statistics/size-question.ts';
-import { milliseconds, percentile, type Row, timed } from './measure.ts';
+import { median, milliseconds } from './measure.ts';
+import type { Row } from './table.ts';
 
+const RUNS = 3;
 const PIECES = 250_000;
 const MEMBERS = 5_000;
 const DEMAND = { level: 0.95, margin: 0.02, scaleError: 0.02 };
@@ -14,13 +16,13 @@ const DEMAND = { level: 0.95, margin: 0.02, scaleError: 0.02 };
 export async function debateCost(): Promise<Row[]> {
   const { rows, grade, style } = hugeClub();
   const sums = new Float64Array(MEMBERS);
-  const bare = await median(() => {
+  const bare = await median(RUNS, () => {
     for (let row = 0; row < PIECES; row++) {
       const member = rows.member[row] ?? 0;
       sums[member] = (sums[member] ?? 0) + (rows.loss[row] ?? 0) / (rows.base[row] ?? 1);
     }
   });
-  const beside = `the members' mean shares: ${bare}`;
+  const beside = `the members' mean shares: ${milliseconds(bare)}`;
   const works: [string, () => unknown][] = [
     ['do bigger pieces lose less?', () => sizeQuestion(rows, [grade, style], DEMAND)],
     ['do higher grades lose more?', () => factorQuestion(rows, grade, [style], DEMAND)],
@@ -29,13 +31,10 @@ export async function debateCost(): Promise<Row[]> {
   ];
   const found: Row[] = [];
   for (const [what, work] of works) {
-    found.push({ what: `${what} (250,000 pieces, 5,000 members)`, value: await median(work), beside });
+    const figure = milliseconds(await median(RUNS, work));
+    found.push({ what: `${what} (250,000 pieces, 5,000 members)`, figure, beside });
   }
   return found;
-}
-
-async function median(work: () => unknown): Promise<string> {
-  return milliseconds(percentile(await timed(3, work), 0.5));
 }
 
 /** Drawn from a fixed seed; 3 in 100 pieces with a slip of units or of the decimal point. */

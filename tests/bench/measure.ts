@@ -1,11 +1,6 @@
-/** Timing for the bench: many runs, percentiles, and one table. */
-
-export interface Row {
-  what: string;
-  value: string;
-  /** What it is to be read beside: a floor, a plain way of doing the same. */
-  beside: string;
-}
+/** Timing for the bench: many runs, percentiles, and how long the event loop was held. */
+import { monitorEventLoopDelay } from 'node:perf_hooks';
+import { setTimeout as wait } from 'node:timers/promises';
 
 /** Milliseconds of each run, in rising order. */
 export async function timed(runs: number, work: (run: number) => unknown): Promise<Float64Array> {
@@ -21,6 +16,9 @@ export async function timed(runs: number, work: (run: number) => unknown): Promi
 export const percentile = (sorted: Float64Array, share: number): number =>
   sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
 
+export const median = async (runs: number, work: (run: number) => unknown): Promise<number> =>
+  percentile(await timed(runs, work), 0.5);
+
 export const milliseconds = (time: number): string =>
   time < 0.1 ? `${(time * 1000).toFixed(1)} µs` : `${time.toFixed(time < 10 ? 2 : 0)} ms`;
 
@@ -28,9 +26,31 @@ export const milliseconds = (time: number): string =>
 export const spread = (sorted: Float64Array): string =>
   `${milliseconds(percentile(sorted, 0.5))}, p99 ${milliseconds(percentile(sorted, 0.99))}`;
 
-export function printTable(rows: readonly Row[]): void {
-  const width = (of: keyof Row) => Math.max(...rows.map((row) => row[of].length));
-  const [what, value] = [width('what'), width('value')];
-  for (const row of rows)
-    console.log(`${row.what.padEnd(what)}  ${row.value.padEnd(value)}  ${row.beside}`.trimEnd());
+export interface Watched {
+  /** Milliseconds. */
+  took: number;
+  /** The longest that nothing else could be done meanwhile, in milliseconds. */
+  held: number;
 }
+
+const LOOKED_AT_EVERY_MS = 1;
+
+/** Does it once, and watches the event loop meanwhile. */
+export async function watched(work: () => Promise<unknown>): Promise<Watched> {
+  const delay = monitorEventLoopDelay({ resolution: LOOKED_AT_EVERY_MS });
+  delay.enable();
+  // The first look is only taken down with the next one.
+  await wait(2 * LOOKED_AT_EVERY_MS);
+  const from = performance.now();
+  await work();
+  const took = performance.now() - from;
+  await wait(2 * LOOKED_AT_EVERY_MS);
+  delay.disable();
+  return { took, held: Math.max(0, delay.max / 1e6 - LOOKED_AT_EVERY_MS) };
+}
+
+/** The longest of both. */
+export const worst = (all: readonly Watched[]): Watched => ({
+  took: Math.max(...all.map(({ took }) => took)),
+  held: Math.max(...all.map(({ held }) => held)),
+});

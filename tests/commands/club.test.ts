@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { writeActionId } from '../../shared/chat/action-id.ts';
 import type { Answer } from '../../shared/chat/request.ts';
 import type { Stage } from '../../src/rehearsal/stage.ts';
-import { filled, type Rehearsing, rehearse } from '../rehearsing.ts';
+import { filled, type Rehearsing, rehearse, rehearseAlone } from '../rehearsing.ts';
 
 describe('who does not manage the server', () => {
   test.each([
@@ -182,8 +182,8 @@ const pressed = (stage: Stage, member: string, action: string, values: string[] 
 const replyOf = (answer: Answer) => (answer.kind === 'reply' ? answer.reply : null);
 
 /** Twelve packers that lose about a fifth, by three members; then one of bo's that lost next to nothing. */
-async function openWaiting(): Promise<Rehearsing> {
-  const club = await rehearse();
+async function openWaiting(open: Promise<Rehearsing> = rehearse()): Promise<Rehearsing> {
+  const club = await open;
   for (let at = 0; at < 12; at += 1)
     await club.play(
       `@${['nora', 'tom', 'mara'][at % 3]} /weigh cut:packer bought:${14 + at / 5} lb trim:${3 + (at % 4) / 10} lb`,
@@ -331,7 +331,7 @@ describe('the pieces that wait', () => {
   );
 
   test("another club's piece is out of reach", async () => {
-    const club = await openWaiting();
+    const club = await openWaiting(rehearseAlone());
     const before = await club.play('/piece show piece:13');
     await club.play('in harbour', '/weigh cut:packer bought:14 lb trim:2 lb');
     for (const about of ['13', String(before.figures.id)])

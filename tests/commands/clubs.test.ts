@@ -1,11 +1,11 @@
 /** Clubs apart, other locales, and texts that mean harm. */
 import { describe, expect, test } from 'vitest';
 import type { Reply } from '../../shared/chat/reply.ts';
-import { type Rehearsing, rehearse } from '../rehearsing.ts';
+import { type Rehearsing, rehearse, rehearseAlone } from '../rehearsing.ts';
 
 describe('two clubs', () => {
   test('never mix: pieces, numbers, shops, settings', async () => {
-    const { say, play } = await rehearse();
+    const { say, play } = await rehearseAlone();
     await play('/mine units units:lb', '/weigh cut:packer bought:14 trim:2 lb shop:Corner store');
     await play('in harbour', '/weigh cut:packer bought:7 kg trim:1 kg');
     const there = await play('/average cut:packer');

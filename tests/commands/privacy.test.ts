@@ -1,12 +1,12 @@
 /** Hiding, leaving and erasing, through the desk. */
 import { describe, expect, test } from 'vitest';
-import { type Rehearsing, rehearse } from '../rehearsing.ts';
+import { type Rehearsing, rehearseAlone } from '../rehearsing.ts';
 
 const PACKER = 'cut:packer bought:14 lb';
 
 /** Three members with three pieces each that differ: enough for a board. */
 async function filled(): Promise<Rehearsing> {
-  const at = await rehearse();
+  const at = await rehearseAlone();
   for (const [member, trim] of [
     ['ines', 2],
     ['bo', 3],
@@ -24,7 +24,7 @@ const figuresOf = async ({ play }: Rehearsing, member: string) => {
 
 describe('/mine hide', () => {
   test('tells how one stands, and changes it by an option or a press', async () => {
-    const { play } = await rehearse();
+    const { play } = await rehearseAlone();
     expect(await play('/mine hide')).toMatchObject({ audience: 'member', figures: { hidden: false } });
     expect((await play('press Hide me')).figures).toEqual({ hidden: true });
     expect((await play('/mine hide')).text).toContain('You are hidden here');

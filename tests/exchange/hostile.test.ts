@@ -9,6 +9,7 @@ import { importTable } from '../../src/exchange/import.ts';
 import { CHAT_LIMITS } from '../../src/exchange/limits.ts';
 import { readTable } from '../../src/exchange/read-table.ts';
 import { openStore } from '../../src/store/open.ts';
+import { anyText } from '../any-text.ts';
 import { sampleClub } from '../store/samples.ts';
 import { bytes, exported, read, settings } from './samples.ts';
 
@@ -237,7 +238,7 @@ describe('keeping', () => {
 
 it('whatever the bytes are, the answer is a table or a problem that has words', async () => {
   const cell = fc.oneof(
-    fc.string({ unit: 'binary', maxLength: 12 }),
+    anyText(12),
     fc.constantFrom('packer', '14 lb', '2:9.4', '"', '""', '4.99/lb', '=1', '-', '2026-07-04', 'confirmed'),
   );
   const table = fc

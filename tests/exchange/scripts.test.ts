@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, expect, it } from 'vitest';
+import { afterAll, expect, inject, it } from 'vitest';
 import { makeFolder } from '../store/folder.ts';
 
 const folder = makeFolder();
@@ -9,8 +9,8 @@ afterAll(folder.discard);
 const url = folder.url('club.db');
 
 function run(script: 'import' | 'export', ...parameters: string[]) {
-  const file = join('src', 'scripts', `${script}.ts`);
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['--import', 'tsx', file, ...parameters], {
+  const file = join(inject('compiled'), 'src', 'scripts', `${script}.js`);
+  const { status, stdout, stderr } = spawnSync(process.execPath, [file, ...parameters], {
     encoding: 'utf8',
     env: { ...process.env, DATABASE_URL: url },
   });

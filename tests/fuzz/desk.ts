@@ -5,7 +5,7 @@ import { writeActionId } from '../../shared/chat/action-id.ts';
 import type { Command } from '../../shared/chat/command.ts';
 import type { Option } from '../../shared/chat/option.ts';
 import type { Action, Form, Reply } from '../../shared/chat/reply.ts';
-import type { Answer, Desk, Request } from '../../shared/chat/request.ts';
+import type { Answer, Request } from '../../shared/chat/request.ts';
 import { writeSentFile } from '../../shared/chat/sent-file.ts';
 import { CUTS } from '../../shared/trade/cuts.ts';
 import { openDesk } from '../../src/answer/desk.ts';
@@ -56,6 +56,7 @@ type Deed =
   | { kind: 'command'; command: string; options: Record<string, string> }
   | { kind: 'press'; at: number; choice: number }
   | { kind: 'submit'; fields: readonly string[] }
+  | { kind: 'form'; command: string; fields: readonly string[] }
   | { kind: 'raw'; action: string; text: string; submits: boolean };
 export type Done = Deed & { by: number; manager: boolean; locale: string };
 
@@ -75,7 +76,7 @@ export const table: fc.Arbitrary<string> = fc
       'grade',
       'member',
     ]),
-    fc.array(fc.array(cell, { maxLength: 10 }), { maxLength: 5 }),
+    fc.array(fc.array(cell, { maxLength: 7 }), { maxLength: 4 }),
     fc.constantFrom(',', ';', '\t'),
   )
   .map(([header, rows, separator]) => [header, ...rows].map((row) => row.join(separator)).join('\n'));
@@ -91,7 +92,8 @@ const textOf = (name: string, { kind, choices }: Option<unknown>): fc.Arbitrary<
   if (kind === 'file') return file;
   if (kind === 'member') return fc.oneof(fc.constantFrom<string>(...MEMBERS), anyTyped);
   if (choices !== undefined) return fc.oneof(fc.constantFrom(...choices), anyTyped);
-  return typedFor(...(EXPECTED[name] ?? ['choice', 'name']));
+  const expected = EXPECTED[name];
+  return expected === undefined ? fc.oneof(typedFor('choice', 'name'), anyTyped) : typedFor(...expected);
 };
 
 /** What makes a piece of most lines, so that there is something to draw, to mend and to compare. */
@@ -100,17 +102,17 @@ const STARTED: Readonly<Record<string, Record<string, string>>> = {
   'piece parts': { bought: '12 lb', price: '4.99/lb' },
 };
 
-const optionsOf = ({ name: command, options }: Command): fc.Arbitrary<Record<string, string>> =>
-  fc
-    .tuple(
-      fc.boolean(),
-      fc
-        .subarray(Object.entries(options), { maxLength: Math.min(6, Object.keys(options).length) })
-        .chain((some) =>
-          fc.record(Object.fromEntries(some.map(([name, option]) => [name, textOf(name, option)]))),
-        ),
-    )
-    .map(([started, told]) => ({ ...(started ? STARTED[command] : {}), ...told }));
+function lineOf({ name: command, options }: Command): fc.Arbitrary<Deed> {
+  const texts = Object.entries(options).map(([name, option]) => [name, textOf(name, option)] as const);
+  const told = fc
+    .subarray(texts, { maxLength: Math.min(6, texts.length) })
+    .chain((some) => fc.record(Object.fromEntries(some)));
+  return fc.tuple(fc.boolean(), told).map(([started, others]) => ({
+    kind: 'command',
+    command,
+    options: { ...(started ? STARTED[command] : {}), ...others },
+  }));
+}
 
 const ABOUT = 'piece more extra club aside mend trim plate size grade season last 2026-07-04 lb 1 0 -1'.split(
   ' ',
@@ -145,11 +147,7 @@ export const actionText: fc.Arbitrary<string> = fc.oneof(
 const deed: fc.Arbitrary<Deed> = fc.oneof(
   {
     weight: 6,
-    arbitrary: fc
-      .oneof(fc.constantFrom(...commands.slice(0, 1)), fc.constantFrom(...commands))
-      .chain((command) =>
-        optionsOf(command).map((options) => ({ kind: 'command' as const, command: command.name, options })),
-      ),
+    arbitrary: fc.oneof(...commands.slice(0, 1).map(lineOf), fc.oneof(...commands.map(lineOf))),
   },
   {
     weight: 4,
@@ -179,7 +177,7 @@ export const deeds: fc.Arbitrary<readonly Done[]> = fc.array(
   fc
     .tuple(deed, fc.nat(1), fc.boolean(), fc.constantFrom(...LOCALES))
     .map(([what, by, manager, locale]) => ({ ...what, by, manager, locale })),
-  { minLength: 1, maxLength: 5 },
+  { minLength: 1, maxLength: 4 },
 );
 
 /** Only deeds that press or send something by an id of nobody's making. */
@@ -189,15 +187,14 @@ export const rawDeeds: fc.Arbitrary<readonly Done[]> = fc
     { kind: 'raw' as const, action, text, submits, by: 0, manager, locale: 'en-US' },
   ]);
 
-/** A form of `/weigh`, and what is sent of it. */
+/** What is sent of an empty form. */
 export const formDeeds: fc.Arbitrary<readonly Done[]> = fc
   .tuple(
-    fc.constantFrom('weigh', 'piece parts', 'shop', 'feed'),
+    fc.constantFrom('weigh', 'piece parts'),
     fc.array(fc.oneof(typedFor('weight', 'cut', 'label', 'parts'), anyTyped), { minLength: 1, maxLength: 5 }),
   )
   .map(([command, fields]) => [
-    { kind: 'command' as const, command, options: {}, by: 0, manager: false, locale: 'en-US' },
-    { kind: 'submit' as const, fields, by: 0, manager: false, locale: 'en-US' },
+    { kind: 'form' as const, command, fields, by: 0, manager: false, locale: 'en-US' },
   ]);
 
 export interface Fuzzed {
@@ -224,23 +221,35 @@ export async function openFuzzed(): Promise<Fuzzed> {
   const desk = openDesk({ store, findings, exchange, commands, log });
   let clubs = 0;
   let requests = 0;
+  const answerIn = async (club: string, { by, manager, locale }: Done, what: object): Promise<Answer> => {
+    requests += 1;
+    const scene = { club, member: MEMBERS[by] ?? '', manager, locale, clubLocale: 'en-US', now: NOW };
+    const id = `${700_000_000_000_000_000n + BigInt(requests)}`;
+    const answer = await desk.answer({ ...scene, id, ...what } as Request).answer;
+    if (fault !== null) throw fault;
+    const faults = faultsOfAnswer(answer, [...MEMBERS, ...named(what)]);
+    if (faults.length > 0) throw new Error(`${JSON.stringify(what)}\n${faults.join('\n')}`);
+    return answer;
+  };
+  /** The empty form of a command is the same in every club: it is asked for once. */
+  const forms = new Map<string, Form>();
+  const formFor = async (done: Done & { kind: 'form' }): Promise<Form> => {
+    const known = forms.get(done.command);
+    if (known !== undefined) return known;
+    const answer = await answerIn('forms', done, { kind: 'command', command: done.command, options: {} });
+    if (answer.kind !== 'form') throw new Error(`${done.command} opens no form`);
+    forms.set(done.command, answer.form);
+    return answer.form;
+  };
   return {
     play: async (all) => {
       clubs += 1;
       const club = `club-${clubs}`;
       const shown: Shown = { actions: [], form: null };
       for (const done of all) {
+        if (done.kind === 'form') shown.form = await formFor(done);
         const what = requestOf(done, shown);
-        if (what === null) continue;
-        requests += 1;
-        const { by, manager, locale } = done;
-        const scene = { club, member: MEMBERS[by] ?? '', manager, locale, clubLocale: 'en-US', now: NOW };
-        const id = `${700_000_000_000_000_000n + BigInt(requests)}`;
-        const answer = await answerOf(desk, { ...scene, id, ...what } as Request);
-        if (fault !== null) throw fault;
-        const faults = faultsOfAnswer(answer, [...MEMBERS, ...named(what)]);
-        if (faults.length > 0) throw new Error(`${JSON.stringify(what)}\n${faults.join('\n')}`);
-        see(shown, answer);
+        if (what !== null) see(shown, await answerIn(club, done, what));
       }
     },
     close: async () => {
@@ -252,8 +261,6 @@ export async function openFuzzed(): Promise<Fuzzed> {
 
 /** Whom a request names: they may be named in its answer. */
 const named = (request: object): string[] => [...JSON.stringify(request).matchAll(/\d+/g)].map(([id]) => id);
-
-const answerOf = (desk: Desk, request: Request): Promise<Answer> => desk.answer(request).answer;
 
 interface Shown {
   actions: readonly Action[];
@@ -277,7 +284,7 @@ function requestOf(done: Deed, { actions, form }: Shown): object | null {
       ? { kind: 'submit', action, fields: { cut: text, more: text } }
       : { kind: 'press', action, values: [text] };
   }
-  if (done.kind === 'submit') {
+  if (done.kind === 'submit' || done.kind === 'form') {
     if (form === null) return null;
     const fields = form.inputs.map(({ name, value }, at) => [name, done.fields[at] ?? value ?? ''] as const);
     return { kind: 'submit', action: writeActionId(form.id), fields: Object.fromEntries(fields) };

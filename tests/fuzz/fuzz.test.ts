@@ -1,9 +1,10 @@
 /** Whatever members type is taken, asked about or refused, in words that hold none of it as markup. */
 import { test } from 'vitest';
-import { TARGETS } from './targets.ts';
+import { FORMS_AND_LINES, REQUESTS } from './asked.ts';
+import { TYPED } from './typed.ts';
 
-test.each(Object.entries(TARGETS))(
-  '%s: two thousand cases',
-  (_name, fuzz) => fuzz({ numRuns: 2000 }),
+test.each(Object.entries({ ...TYPED, ...REQUESTS, ...FORMS_AND_LINES }))(
+  '%s: a thousand cases',
+  (_name, look) => look({ numRuns: 1000 }),
   60_000,
 );

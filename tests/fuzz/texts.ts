@@ -1,5 +1,6 @@
 /** What members might type: what is meant, nearly so, thrown together, or written to do harm. */
 import fc from 'fast-check';
+import { anyText } from '../any-text.ts';
 
 /** Stands in every text that is written to do harm, and nowhere else. */
 export const CANARY = 'Zq7';
@@ -58,7 +59,7 @@ export const anyTyped: fc.Arbitrary<string> = fc.oneof(
   { weight: 5, arbitrary: meant },
   { weight: 2, arbitrary: jumbled },
   { weight: 3, arbitrary: harmful },
-  { weight: 1, arbitrary: fc.string({ unit: 'binary', maxLength: 60 }) },
+  { weight: 1, arbitrary: anyText(60) },
   { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 60 }) },
 );
 

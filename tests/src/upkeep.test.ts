@@ -5,9 +5,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../shared/club/store.ts';
 import { adviceOn } from '../../src/advice.ts';
 import { SILENT } from '../../src/log.ts';
-import { copiesIn } from '../../src/store/backup.ts';
+import { backUp, copiesIn } from '../../src/store/backup.ts';
+import { ELSEWHERE } from '../../src/store/elsewhere.ts';
 import { openStore } from '../../src/store/open.ts';
-import { pendingIn } from '../../src/store/tidy.ts';
+import { pendingIn, tidy } from '../../src/store/tidy.ts';
 import { openUpkeep, type Upkeep } from '../../src/upkeep.ts';
 import { stillThere } from '../store/bytes.ts';
 import { type Folder, makeFolder } from '../store/folder.ts';
@@ -32,7 +33,9 @@ beforeEach(async () => {
   store = await openStore(url, { migrate: true });
   await store.club('a').found(sampleClub('a'));
   isIn = async () => false;
-  upkeep = openUpkeep({ store, database: url, backupDir, isIn: (club) => isIn(club), log: SILENT });
+  // On this thread: a month of nights would start sixty.
+  const on = { backUp, tidy };
+  upkeep = openUpkeep({ store, database: url, backupDir, isIn: (club) => isIn(club), log: SILENT, on });
 });
 afterEach(async () => {
   await upkeep.idle();
@@ -152,4 +155,18 @@ describe('a club that was left', () => {
 it('a look at the same time as another does nothing', async () => {
   await Promise.all([upkeep.look(MIDNIGHT), upkeep.look(MIDNIGHT + 1)]);
   expect(made()).toEqual([0]);
+});
+
+it('is done on another thread just the same, and what fails there says what to do', async () => {
+  await store.club('a').start(samplePiece('p', { member: INES }));
+  await store.club('a').eraseMember(INES, MIDNIGHT);
+  const done = await ELSEWHERE.tidy(url, { backupDir, now: MIDNIGHT });
+  expect(done).toMatchObject({ dropped: [] });
+  expect(await ELSEWHERE.backUp(url, backupDir, MIDNIGHT + HOUR)).toMatchObject({ at: MIDNIGHT + HOUR });
+  expect(made()).toEqual([1, 0]);
+  expect(await pendingIn(url)).toBeNull();
+  expect(stillThere(folder.path, [INES])).toEqual([]);
+  writeFileSync(join(folder.path, 'file'), '');
+  const failed = await ELSEWHERE.backUp(url, join(folder.path, 'file'), MIDNIGHT).catch((error) => error);
+  expect(adviceOn(failed)).toContain('a file stands where a folder should be');
 });

@@ -9,7 +9,7 @@ import { migrateStore, openStore } from '../../src/store/open.ts';
 import { tidy } from '../../src/store/tidy.ts';
 import { stillThere } from './bytes.ts';
 import { type Folder, makeFolder } from './folder.ts';
-import { BRISKET, sampleClub, samplePiece } from './samples.ts';
+import { BRISKET, importedPiece, NOON, sampleClub, samplePiece } from './samples.ts';
 
 const SCRIPTS = join(inject('compiled'), 'tests', 'store');
 const ERASE = join(SCRIPTS, 'erase-club-half.js');
@@ -65,8 +65,10 @@ describe('while a member is erased and the file is tidied', () => {
     const club = store.club('a');
     await club.found(sampleClub('a'));
     const OONA = '660000000000000017';
-    for (let place = 0; place < 400; place += 1)
-      await club.start(samplePiece(`${OONA}-${place}`, { member: OONA }));
+    const hers = Array.from({ length: 400 }, (_, place) =>
+      importedPiece(`${OONA}-${place}`, { member: OONA }),
+    );
+    await club.addAll(hers, NOON);
     const erasing: Promise<unknown>[] = [];
     const kept = await keepPieces('x', 400, (printed) => {
       if (printed === 100) erasing.push(club.eraseMember(OONA, 1));
@@ -85,7 +87,8 @@ describe('while a member is erased and the file is tidied', () => {
   it('killed while a club is erased, what is left can be erased again', async () => {
     const store = await openStore(url);
     await store.club('a').found(sampleClub('a'));
-    for (let place = 0; place < 1500; place += 1) await store.club('a').start(samplePiece(`p${place}`));
+    const kept = Array.from({ length: 1500 }, (_, place) => importedPiece(`p${place}`));
+    await store.club('a').addAll(kept, NOON);
     await store.close();
     const child = spawn(process.execPath, [ERASE, url, 'a'], { stdio: 'inherit' });
     await once(child, 'close');

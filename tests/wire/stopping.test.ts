@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openStore } from '../../src/store/open.ts';
 import { type Folder, makeFolder } from '../store/folder.ts';
-import { lb, sampleClub, samplePiece } from '../store/samples.ts';
+import { importedPiece, lb, NOON, sampleClub } from '../store/samples.ts';
 import { startProcess } from './bot-process.ts';
 import { openStandIn, type StandIn } from './stand-in.ts';
 
@@ -65,10 +65,10 @@ describe('told to stop', () => {
     const store = await openStore(folder.url('club.db'), { migrate: true });
     const kept = store.club(club.id);
     await kept.found(sampleClub(club.id));
-    for (let at = 0; at < 3100; at += 1)
-      await kept.start(
-        samplePiece(`piece-${at}`, { trim: lb(2 + (at % 10) / 10), member: `member-${at % 30}` }),
-      );
+    const pieces = Array.from({ length: 3100 }, (_, at) =>
+      importedPiece(`piece-${at}`, { trim: lb(2 + (at % 10) / 10), member: `member-${at % 30}` }),
+    );
+    await kept.addAll(pieces, NOON);
     await store.close();
 
     const bot = startProcess(folder.path, environment());

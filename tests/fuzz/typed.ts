@@ -1,7 +1,7 @@
-/** What is fuzzed, each with as many cases as asked: a failure names its seed and the smallest case. */
+/** What is typed, read by itself: each target with as many cases as asked; a failure names its seed and the smallest case. */
 import fc from 'fast-check';
 import { commands } from '../../commands/index.ts';
-import { label, parts, price, weight } from '../../commands/options.ts';
+import { label, parts, price, weight } from '../../commands/measure-options.ts';
 import { readActionId, writeActionId } from '../../shared/chat/action-id.ts';
 import type { Reader } from '../../shared/chat/option.ts';
 import { Ask, MemberError } from '../../shared/errors.ts';
@@ -11,10 +11,10 @@ import { speak } from '../../shared/words/index.ts';
 import { worded } from '../../shared/words/worded.ts';
 import { CHAT_LIMITS } from '../../src/exchange/limits.ts';
 import { readTable } from '../../src/exchange/read-table.ts';
-import { openRehearsal } from '../../src/rehearsal/run.ts';
 import { sampleClub } from '../store/samples.ts';
-import { actionText, type Done, deeds, formDeeds, openFuzzed, rawDeeds, table } from './desk.ts';
+import { actionText, table } from './desk.ts';
 import { faultsOfText } from './harmless.ts';
+import type { Target } from './target.ts';
 import { anyTyped, typedFor } from './texts.ts';
 
 const SPEECHES = [
@@ -52,34 +52,12 @@ function read<Value>(reading: () => Value): Value | undefined {
   }
 }
 
-type Parameters = fc.Parameters<unknown>;
-type Target = (parameters: Parameters) => Promise<void>;
-
 const ofTexts =
   (texts: fc.Arbitrary<string>, look: (text: string, reader: Reader) => void): Target =>
   async (parameters) =>
     fc.assert(fc.property(texts, anyReader, look) as fc.IProperty<unknown>, parameters);
 
-/** A store in memory is begun anew from time to time, so that many clubs do not fill it. */
-const CLUBS_TOGETHER = 1000;
-
-const ofDeeds =
-  (all: fc.Arbitrary<readonly Done[]>): Target =>
-  async (parameters) => {
-    let fuzzed = await openFuzzed();
-    let played = 0;
-    const property = fc.asyncProperty(all, async (done) => {
-      played += 1;
-      if (played % CLUBS_TOGETHER === 0) {
-        await fuzzed.close();
-        fuzzed = await openFuzzed();
-      }
-      await fuzzed.play(done);
-    });
-    await fc.assert(property as fc.IAsyncProperty<unknown>, parameters).finally(() => fuzzed.close());
-  };
-
-export const TARGETS: Readonly<Record<string, Target>> = {
+export const TYPED: Readonly<Record<string, Target>> = {
   weights: ofTexts(typedFor('weight'), (text, reader) => {
     const told = read(() => weight().read(text, reader));
     if (told === undefined) return;
@@ -137,68 +115,5 @@ export const TARGETS: Readonly<Record<string, Target>> = {
       }) as fc.IAsyncProperty<unknown>,
       parameters,
     );
-  },
-  'presses of any id': ofDeeds(rawDeeds),
-  'fields of forms': ofDeeds(formDeeds),
-  'whole requests': ofDeeds(deeds),
-  'lines of a rehearsal': async (parameters) => {
-    const line = fc.oneof(
-      fc
-        .tuple(
-          fc.constantFrom(...commands.map(({ name }) => name), 'wiegh', ''),
-          fc.array(fc.tuple(fc.constantFrom('cut', 'bought', 'trim', 'price', 'x'), anyTyped), {
-            maxLength: 4,
-          }),
-        )
-        .map(([name, told]) => `/${name} ${told.map(([option, text]) => `${option}:${text}`).join(' ')}`),
-      fc
-        .tuple(
-          fc.constantFrom(
-            'press',
-            'select',
-            'submit',
-            'complete',
-            'at',
-            'in',
-            'locale',
-            '@ines',
-            '@bo!',
-            '#',
-          ),
-          anyTyped,
-        )
-        .map(([verb, rest]) => `${verb} ${rest}`),
-      anyTyped,
-    );
-    const rehearsal = () =>
-      openRehearsal({
-        database: ':memory:',
-        club: 'backyard',
-        as: 'ines',
-        now: Date.UTC(2026, 6, 4, 18),
-        seed: 1,
-        json: true,
-        locale: 'en-US',
-        pictures: null,
-      });
-    let played = 0;
-    let open = await rehearsal();
-    const { scene } = open.stage;
-    const property = fc.asyncProperty(fc.array(line, { minLength: 1, maxLength: 6 }), async (lines) => {
-      played += 1;
-      if (played % CLUBS_TOGETHER === 0) {
-        await open.close();
-        open = await rehearsal();
-      }
-      open.stage.scene = { ...scene, club: `club-${played}` };
-      open.stage.actions = [];
-      open.stage.form = null;
-      for (const text of lines) {
-        const said = await open.say(text);
-        const printed = said === null ? null : JSON.parse(said.text);
-        if (printed?.error?.code === 'fault') throw new Error(said?.text);
-      }
-    });
-    await fc.assert(property as fc.IAsyncProperty<unknown>, parameters).finally(() => open.close());
   },
 };

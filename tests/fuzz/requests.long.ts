@@ -1,0 +1,4 @@
+import { REQUESTS } from './asked.ts';
+import { fuzz } from './target.ts';
+
+fuzz(REQUESTS);

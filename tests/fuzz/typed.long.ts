@@ -1,0 +1,4 @@
+import { fuzz } from './target.ts';
+import { TYPED } from './typed.ts';
+
+fuzz(TYPED);
