@@ -7,6 +7,8 @@ import { openTurns } from '../../../src/pictures/turns.ts';
 
 const named = (name: string): Picture => ({ name, config: {}, width: 1, height: 1, alt: name });
 const never = (): AbortSignal => new AbortController().signal;
+/** Of a picture that a test does not wait for: it is given up when the test is over. */
+const dropped = (): void => {};
 
 /** A pen that draws what it is told to finish, and knows what it began. */
 function pen() {
@@ -39,9 +41,12 @@ describe('turns', () => {
   test('are as many at once as told, and count what is before a club', async () => {
     const { begun, draw, finish } = pen();
     const turns = openTurns(draw, { atOnce: 2 });
-    for (let at = 0; at < 12; at += 1) void turns.of('busy')(named(`busy-${at}`), never());
+    for (let at = 0; at < 12; at += 1)
+      turns
+        .of('busy')(named(`busy-${at}`), never())
+        .catch(dropped);
     expect([begun.length, turns.before('busy'), turns.before('other')]).toEqual([2, 12, 3]);
-    void turns.of('other')(named('other'), never());
+    turns.of('other')(named('other'), never()).catch(dropped);
     await finish('busy-0');
     await finish('busy-1');
     expect(begun.slice(2)).toEqual(['busy-2', 'other']);
@@ -65,6 +70,7 @@ describe('turns', () => {
   test('of one club are a hundred at most', async () => {
     const turns = openTurns(pen().draw, { atOnce: 1 });
     const all = Array.from({ length: 102 }, (_, at) => turns.of('a')(named(`${at}`), never()));
+    for (const one of all) one.catch(dropped);
     await expect(all.at(-1)).rejects.toThrow('too many pictures of this club');
     expect(turns.before('b')).toBe(2);
   });
