@@ -32,4 +32,5 @@ VOLUME /data
 STOPSIGNAL SIGTERM
 HEALTHCHECK --interval=30s --timeout=5s --start-period=60s --retries=3 \
   CMD ["node", "-e", "fetch(`http://127.0.0.1:${process.env.HEALTH_PORT}/healthz`).then(({ ok }) => process.exit(ok ? 0 : 1), () => process.exit(1))"]
-CMD ["node", "--max-semi-space-size=8", "--heap-growing-percent=25", ".build/src/main.js"]
+# The engine's usual heap would grow to twice the memory before it is swept, at no gain that can be measured.
+CMD ["node", "--max-semi-space-size=4", "--heap-growing-percent=25", ".build/src/main.js"]
