@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
+import { NODE_FLAGS } from '../start-command.ts';
 import { openStandIn } from '../wire/stand-in.ts';
 import type { BenchClub } from './clubs.ts';
 import { milliseconds } from './measure.ts';
@@ -21,7 +22,7 @@ export async function starting(url: string, folder: string, clubs: readonly Benc
   const platform = await openStandIn({ answerWithinMs: 10_000, patienceMs: 30_000 });
   const joined = clubs.map(({ id }) => platform.addClub({ id, locale: 'en-US' }));
   const from = performance.now();
-  const bot = spawn(process.execPath, ['.build/src/main.js'], {
+  const bot = spawn(process.execPath, [...NODE_FLAGS, '.build/src/main.js'], {
     env: {
       ...process.env,
       DISCORD_TOKEN: platform.token,

@@ -3,6 +3,7 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
 import { inject, onTestFinished } from 'vitest';
+import { NODE_FLAGS } from '../start-command.ts';
 
 const MAIN = join(inject('compiled'), 'src', 'main.js');
 
@@ -42,7 +43,7 @@ export function startProcess(
   environment: Readonly<Record<string, string>>,
   disks?: string,
 ): BotProcess {
-  const bot = [process.execPath, '--enable-source-maps', MAIN];
+  const bot = [process.execPath, ...NODE_FLAGS, MAIN];
   const [command = '', ...parameters] =
     disks === undefined ? bot : ['unshare', '-rm', 'sh', '-ec', `${disks}; exec "$@"`, 'sh', ...bot];
   const child = spawn(command, parameters, {
