@@ -2,8 +2,8 @@
 import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { checksOf, look } from '../../src/health/checks.ts';
-import { backUp } from '../../src/store/backup.ts';
 import { databaseFile } from '../../src/store/database.ts';
+import { ELSEWHERE } from '../../src/store/elsewhere.ts';
 import type { BenchClub } from './clubs.ts';
 import { type Counter, sceneOf } from './counter.ts';
 import { LAST_DAY } from './large-store.ts';
@@ -90,7 +90,7 @@ async function byTheClock({ store }: Counter): Promise<Row[]> {
 }
 
 async function backingUp(url: string, folder: string): Promise<Row> {
-  const { took, held } = await watched(() => backUp(url, join(folder, 'copies'), LAST_DAY));
+  const { took, held } = await watched(() => ELSEWHERE.backUp(url, join(folder, 'copies'), LAST_DAY));
   const megabytes = statSync(databaseFile(url)).size / 2 ** 20;
   return {
     what: 'a backup, event loop held',

@@ -63,9 +63,12 @@ export const anyTyped: fc.Arbitrary<string> = fc.oneof(
   { weight: 1, arbitrary: fc.string({ unit: 'grapheme', maxLength: 60 }) },
 );
 
-/** A text for a place where one of these is expected. */
-export const typedFor = (...kinds: readonly Kind[]): fc.Arbitrary<string> =>
-  fc.oneof(
-    { weight: 3, arbitrary: fc.constantFrom<string>(...kinds.flatMap((kind) => [...MEANT[kind]])) },
-    { weight: 1, arbitrary: anyTyped },
+/** A text for a place where one of these is expected: one, two run together, or any. */
+export function typedFor(...kinds: readonly Kind[]): fc.Arbitrary<string> {
+  const one = fc.constantFrom<string>(...kinds.flatMap((kind) => [...MEANT[kind]]));
+  return fc.oneof(
+    { weight: 6, arbitrary: one },
+    { weight: 1, arbitrary: fc.tuple(one, one).map((both) => both.join(' ')) },
+    { weight: 2, arbitrary: anyTyped },
   );
+}
