@@ -8,7 +8,7 @@ import { type Compared, type Comparison, measuresOf } from '../shared/replies/co
 import type { CutKey } from '../shared/trade/keys.ts';
 import { cut } from './cut-options.ts';
 import { person } from './options.ts';
-import { pressedCut } from './pressed.ts';
+import { pressedCut, pressedMember } from './pressed.ts';
 
 export const compare: Command = command({
   name: 'compare',
@@ -43,7 +43,7 @@ export const compare: Command = command({
 
 const challengeOf = ({ owner, about: [asker = '', cutKey = ''] }: Press): Challenge => ({
   cut: pressedCut(cutKey),
-  asker,
+  asker: pressedMember(asker),
   challenged: owner,
 });
 

@@ -6,6 +6,8 @@ import type { CutKey } from '../shared/trade/keys.ts';
 import { ownCut } from '../shared/trade/own-cuts.ts';
 
 const CUT_KEYS: ReadonlySet<string> = new Set(CUTS.map(({ key }) => key));
+/** As ids of members are; what else stands there would be read as something else where it is shown. */
+const MEMBER = /^[\w-]{1,40}$/;
 const DAY = /^[1-9]\d{3}-\d\d-\d\d$/;
 
 const isOneOf = <Value extends string>(choices: readonly Value[], text: string): text is Value =>
@@ -15,6 +17,11 @@ const outdated = (): MemberError => new MemberError('button-outdated', {});
 
 export function pressedOne<const Value extends string>(choices: readonly Value[], text: string): Value {
   if (!isOneOf(choices, text)) throw outdated();
+  return text;
+}
+
+export function pressedMember(text: string): string {
+  if (!MEMBER.test(text)) throw outdated();
   return text;
 }
 

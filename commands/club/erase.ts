@@ -1,9 +1,11 @@
 /** `/club erase`: deletes the whole club, or what is kept of one member who asked for it, once the number is typed. */
+
 import { type Command, type Context, command } from '../../shared/chat/command.ts';
 import type { Reply } from '../../shared/chat/reply.ts';
 import type { Whose } from '../../shared/club/whose.ts';
 import { askToErase, erasedTold, nothingKept } from '../../shared/replies/privacy.ts';
 import { person } from '../options.ts';
+import { pressedMember } from '../pressed.ts';
 import { agree, confirm, eraseButton, sure } from '../sure.ts';
 
 export const clubErase: Command = command({
@@ -21,7 +23,7 @@ export const clubErase: Command = command({
       edits: false,
       run: async (context, { about: [member] }) =>
         member
-          ? confirm('club erase', { member }, ['member', 'sure'], context)
+          ? confirm('club erase', { member: pressedMember(member) }, ['member', 'sure'], context)
           : confirm('club erase', {}, ['sure'], context),
     },
   },

@@ -10,6 +10,8 @@ describe('a button', () => {
     '1:board:mine:anyone:ines::plate:season:today',
     '1:board:mine:anyone:ines:beef/unicorn:plate:season:2026-07-04',
     '1:compare:no:owner:ines:bo:beef/unicorn',
+    '1:compare:no:owner:ines:@everyone Zq7:beef/brisket-whole',
+    '1:compare:yes:owner:ines:bo>:beef/brisket-whole',
     '1:compare:yes:owner:ines:bo',
     '1:debate:question:owner:ines:beef/unicorn:trim',
     '1:debate:cut:owner:ines::smell:size',

@@ -8,7 +8,7 @@ export const CANARY = 'Zq7';
 const MEANT = {
   cut: ['packer', 'Boston butt', 'flat', 'pork loin', 'spares', 'ribeye', 'chuck roll', 'lamb leg'],
   weight: ['14.83 lb', '8 lb 4 oz', '2:9.4', '6720 g', '6,72 kg', '14.8', '2.5', '0', '14 3/4 lb', '~9 lb'],
-  price: ['4.99/lb', '$4.99', '4,99 €/kg', '12 in all', '@ 3.49', '5', '0'],
+  price: ['4.99/lb', '$4.99', '$4.99 €', '4,99 €/kg', '12 in all', '@ 3.49', '5', '0'],
   parts: ['fat 2 lb, lean 1 lb @ 3.99/lb', 'bone 1 lb @ 0', 'flank: 1 lb 12 oz', '300 g fat; 2 lb trim'],
   label: ['14.83 lb @ 4.99/lb Choice', '12 lb @ 3.99/lb', '6 kg @ 9,90/kg flat', '13 lb Prime'],
   grade: ['Choice', 'prime', 'Select', 'R3', 'none'],

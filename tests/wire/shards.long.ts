@@ -90,11 +90,12 @@ test('answers every club, is looked at as one, starts again what ends, and stops
     200,
     'shard 0 gateway: ok\nshard 0 store: ok\nshard 1 gateway: ok\nshard 1 store: ok\n',
   ]);
-  const [, metrics] = await page('/metrics');
+  // Counted once the answer is told, a moment later.
   for (const shard of [0, 1])
-    expect(metrics).toContain(
-      `trimtally_answers_total{command="weigh",outcome="answered",shard="${shard}"} 1`,
-    );
+    await expect
+      .poll(async () => (await page('/metrics'))[1])
+      .toContain(`trimtally_answers_total{command="weigh",outcome="answered",shard="${shard}"} 1`);
+  const [, metrics] = await page('/metrics');
   expect(metrics).toMatch(/trimtally_store_bytes\{shard="launcher"\} \d{4,}/);
   expect(metrics).toMatch(/process_resident_memory_bytes\{shard="1"\} \d{7,}/);
   const counted = [...metrics.matchAll(/^trimtally_clubs\{shard="\d"\} (\d+)$/gm)].map(([, count]) =>
