@@ -27,6 +27,9 @@ function answering(found: FoundAverages): FoundAverages {
   return few ? { ...found, whole: unfiltered, groups: [], most: null } : found;
 }
 
+/** More rows than any message holds: what comes after them would be made and never read. */
+const MOST_TOLD = 200;
+
 /** The reply about averages; where nothing counts yet, what it takes. */
 export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech): Reply {
   const { measure } = asked;
@@ -54,13 +57,13 @@ export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech
           ]),
       asked.cut === null || few ? null : spreadLine(measure, whole, say),
     ].filter((line) => line !== null),
-    ...(told.length === 0 ? {} : { table: tableOf(measure, told, names, say) }),
+    ...(told.length === 0 ? {} : { table: tableOf(measure, told.slice(0, MOST_TOLD), names, say) }),
     ...averagesPicture(asked, shown, told, names, say),
     small: [
       ...(few || only.length === 0 ? [] : [say.averages.only({ parts: only })]),
       ...(asked.cut === null ? [] : pooledSmall(measure, whole, say)),
       ...(asked.by === 'member' && told.length > 0
-        ? [say.averages.who({ members: told.map(({ figures: { key } }) => key ?? '') })]
+        ? [say.averages.who({ members: told.slice(0, MOST_TOLD).map(({ figures: { key } }) => key ?? '') })]
         : []),
       ...(told.length === 0 ? [] : [say.averages.countsNote()]),
       ...(told.some(({ figures: group }) => isThin(group)) ? [say.averages.thinNote()] : []),
