@@ -134,10 +134,11 @@ export const actionText: fc.Arbitrary<string> = fc.oneof(
             fc.constantFrom('1', '1', '1', '0'),
             fc.constantFrom('form', 'take', 'fix', ...Object.keys(actions ?? {})),
             fc.constantFrom('owner', 'anyone', 'anyone', 'manager', 'nobody'),
+            fc.oneof({ weight: 5, arbitrary: fc.constant(MEMBERS[0]) }, { weight: 1, arbitrary: anyTyped }),
             about,
           )
-          .map(([version, action, by, parts]) =>
-            [version, name, action, by, MEMBERS[0], ...parts].join(':').slice(0, 100),
+          .map(([version, action, by, owner, parts]) =>
+            [version, name, action, by, owner, ...parts].join(':').slice(0, 100),
           ),
       ),
   },
