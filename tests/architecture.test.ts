@@ -72,7 +72,7 @@ test('the imports are found', () => {
 
 describe('the three layers', () => {
   test('shared/ imports nothing but shared/, zod and mathematics', () => {
-    const mathematics = /^(zod|simple-statistics|@stdlib\/.+)$/;
+    const mathematics = /^(zod|@stdlib\/.+)$/;
     const others = within('shared').filter(
       ({ from }) => !from.startsWith('shared/') && !mathematics.test(from),
     );
