@@ -1,5 +1,4 @@
 /** `/shop`: labels in the cold case side by side, by what reaches the plate. */
-
 import { type Command, type Context, command, type Press } from '../shared/chat/command.ts';
 import type { Given } from '../shared/chat/option.ts';
 import type { Form, Reply } from '../shared/chat/reply.ts';

@@ -1,5 +1,4 @@
 /** What happens without anybody asking: reminders, forgetting what is over, and the upkeep of the file. */
-
 import type { Desk, Due } from '../shared/chat/request.ts';
 import type { Store } from '../shared/club/store.ts';
 import { HOUR_MS, MINUTE_MS } from '../shared/measure/time.ts';

@@ -1,5 +1,4 @@
 /** Upkeep of the file: a backup each night, tidying after an erasure, and clubs that the bot was removed from for long. */
-
 import { TIDIED_WITHIN_DAYS } from '../shared/club/retention.ts';
 import type { Store } from '../shared/club/store.ts';
 import { DAY_MS, HOUR_MS } from '../shared/measure/time.ts';

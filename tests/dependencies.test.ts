@@ -1,22 +1,20 @@
 /** What package.json asks for is told in DEVELOPERS.md and used; what the program imports is asked for. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { atTop, placeAtTop } from './at-top.ts';
 
-const place = (name: string) => fileURLToPath(new URL(`../${name}`, import.meta.url));
-const textOf = (name: string) => readFileSync(place(name), 'utf8');
-const { dependencies, devDependencies } = JSON.parse(textOf('package.json'));
+const { dependencies, devDependencies } = JSON.parse(atTop('package.json'));
 const SHIPPED = Object.keys(dependencies).toSorted();
 const SOURCES = ['shared', 'commands', 'src']
   .flatMap((folder) =>
-    readdirSync(place(folder), { recursive: true, encoding: 'utf8' })
+    readdirSync(placeAtTop(folder), { recursive: true, encoding: 'utf8' })
       .filter((name) => name.endsWith('.ts'))
-      .map((name) => textOf(`${folder}/${name}`)),
+      .map((name) => atTop(`${folder}/${name}`)),
   )
   .join('\n');
 
 test('each package stands in its table of DEVELOPERS.md, and no other', () => {
-  const [, told = ''] = textOf('DEVELOPERS.md').split('\n## Dependencies\n');
+  const [, told = ''] = atTop('DEVELOPERS.md').split('\n## Dependencies\n');
   const tables = told.split('\nFor development');
   const named = tables.map((table) => [...table.matchAll(/^\| (\S+) +\|/gm)].map(([, name]) => name));
   const rows = named.map((names) => names.filter((name) => name !== 'package' && !/^-+$/.test(name ?? '')));

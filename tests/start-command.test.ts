@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { atTop, NODE_FLAGS } from './start-command.ts';
+import { atTop } from './at-top.ts';
+import { NODE_FLAGS } from './start-command.ts';
 
 test('the bot starts the same way by npm, in a container and as a service', () => {
   expect(NODE_FLAGS.length).toBeGreaterThan(0);

@@ -1,5 +1,4 @@
 /** `/club erase`: deletes the whole club, or what is kept of one member who asked for it, once the number is typed. */
-
 import { type Command, type Context, command } from '../../shared/chat/command.ts';
 import type { Reply } from '../../shared/chat/reply.ts';
 import type { Whose } from '../../shared/club/whose.ts';

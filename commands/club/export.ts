@@ -1,5 +1,4 @@
 /** `/club export`: all pieces of the club as a file. */
-
 import { type Command, command } from '../../shared/chat/command.ts';
 import { TABLE_FORMATS } from '../../shared/chat/exchange.ts';
 import { exported } from '../../shared/replies/exchange.ts';

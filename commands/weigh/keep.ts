@@ -2,8 +2,8 @@
 import type { Context } from '../../shared/chat/command.ts';
 import { DRAFT_MILLISECONDS } from '../../shared/chat/draft.ts';
 import type { Reply } from '../../shared/chat/reply.ts';
+import type { Draft } from '../../shared/club/draft.ts';
 import type { NewPiece, Piece, PieceChange } from '../../shared/club/piece.ts';
-import type { Draft } from '../../shared/club/store.ts';
 import { Ask, MemberError, type Reading } from '../../shared/errors.ts';
 import { dayAt } from '../../shared/measure/day.ts';
 import type { Nanograms } from '../../shared/measure/units.ts';

@@ -127,11 +127,9 @@ export function columnsInOrder(columns: Columns, places: readonly number[]): Col
 function onceEach<Values extends object>(work: { [Name in keyof Values]: () => Values[Name] }): Values {
   const values = {} as Values;
   for (const name of Object.keys(work) as (keyof Values & string)[]) {
-    const keep = (value: Values[typeof name]) =>
-      Object.defineProperty(values, name, { value, enumerable: true, configurable: true });
     const get = () => {
       const value = work[name]();
-      keep(value);
+      Object.defineProperty(values, name, { value, enumerable: true, configurable: true });
       return value;
     };
     Object.defineProperty(values, name, { get, enumerable: true, configurable: true });

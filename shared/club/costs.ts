@@ -1,8 +1,7 @@
 /** What pieces cost on the plate: which of them have a cost in the club's currency, and why the others have none. */
 import type { Currency } from '../measure/currency.ts';
-import { columnsAt } from './columns.ts';
+import { type Columns, columnsAt } from './columns.ts';
 import { type Sifted, sift } from './sift.ts';
-import type { Columns } from './store.ts';
 
 /** Rows that have no cost to compare, each by the first reason that holds. */
 export interface Uncosted {

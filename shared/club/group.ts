@@ -2,9 +2,8 @@
 import { type Averages, averages } from '../statistics/averages.ts';
 import { rowsAt } from '../statistics/rows.ts';
 import type { Averaged } from '../yield/measure.ts';
-import { placesBy, rowsFor } from './columns.ts';
+import { type Columns, type Factor, placesBy, rowsFor } from './columns.ts';
 import type { Sifted } from './sift.ts';
-import type { Columns, Factor } from './store.ts';
 
 /**
  * A group's averages under the names that `figures` has, for a loss or, where the measure is a yield, the yield. Where it

@@ -1,7 +1,6 @@
 /** Looking at some rows of a club's columns only: those of one grade, one style, one shop, or since a day. */
 import { type CalendarDay, dayNumber } from '../measure/day.ts';
-import { columnsAt, placesWhere } from './columns.ts';
-import type { Columns } from './store.ts';
+import { type Columns, columnsAt, placesWhere } from './columns.ts';
 
 /** The factors by which rows can be told apart. */
 export const FACTORS = ['cut', 'grade', 'style', 'bone', 'shop', 'wrap', 'month', 'member'] as const;

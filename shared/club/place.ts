@@ -1,5 +1,5 @@
 /** Where one piece stands among the club's pieces of its cut. */
-import type { Columns } from './store.ts';
+import type { Columns } from './columns.ts';
 
 /** How one piece compares with others: counts of pieces. */
 export interface PlaceAmong {

@@ -1,8 +1,8 @@
 /** The single shares behind a group's figures, for who draws them: one a piece. */
+import { lostShares } from '../statistics/rows.ts';
 import type { Averaged } from '../yield/measure.ts';
-import { placesBy, rowsFor } from './columns.ts';
+import { type Columns, type Factor, placesBy, rowsFor } from './columns.ts';
 import { shareShown } from './group.ts';
-import type { Columns, Factor } from './store.ts';
 
 /**
  * One entry a piece, in posting order: fractions, as a member reads them: what came off, or what was kept; of a cost,
@@ -10,8 +10,21 @@ import type { Columns, Factor } from './store.ts';
  * @example sharesOf(columns, 'trim') // [0.25] of one piece of 12 lb with 3 lb off
  */
 export function sharesOf(columns: Columns, measure: Averaged): Float64Array {
-  const { base, loss } = rowsFor(columns, measure);
-  return Float64Array.from(base, (weight, row) => shareShown(measure, (loss[row] ?? 0) / weight));
+  return lostShares(rowsFor(columns, measure)).map((share) => shareShown(measure, share));
+}
+
+/**
+ * The least and the most of some shares; null without any.
+ * @example rangeOf(Float64Array.of(0.2, 0.1)) // { low: 0.1, high: 0.2 }
+ */
+export function rangeOf(shares: Float64Array): { low: number; high: number } | null {
+  if (shares.length === 0) return null;
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const share of shares) {
+    if (share < low) low = share;
+    if (share > high) high = share;
+  }
+  return { low, high };
 }
 
 /** The shares of each value of a factor; those without a value under null. */

@@ -1,7 +1,6 @@
 /** Which of a club's pieces are counted: unusual ones wait until somebody stands by them. */
 import { type Screening, type Status, screen, type UsualPiece } from '../statistics/screening.ts';
-import { columnsAt, eachOf, placesBy } from './columns.ts';
-import type { Columns } from './store.ts';
+import { type Columns, columnsAt, eachOf, placesBy } from './columns.ts';
 
 /** Rows by what becomes of them, each in posting order. */
 export interface Sifted {

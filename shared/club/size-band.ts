@@ -1,8 +1,7 @@
 /** Pieces apart by weight, in bands with round ends. */
 import { grams, NANOGRAMS, type Units } from '../measure/units.ts';
 import { usualRange } from '../statistics/size-question.ts';
-import { eachOf } from './columns.ts';
-import type { Columns, Factor } from './store.ts';
+import { type Columns, eachOf, type Factor } from './columns.ts';
 
 /** A band's key: `12-14 lb`, from the first up to below the second. */
 export interface Band {

@@ -8,9 +8,6 @@ import type { Draft } from './draft.ts';
 import type { Member, Pan } from './member.ts';
 import type { Correction, ImportedPiece, NewPiece, Piece, PieceChange } from './piece.ts';
 
-export type { Columns, Factor } from './columns.ts';
-export type { Draft, DraftReading } from './draft.ts';
-
 /** What was written, or found already written by the same interaction (`fresh` false). */
 export interface Kept {
   piece: Piece;
@@ -207,7 +204,10 @@ export interface Store {
   /** Notes that a club is gone (its data go later) or has come back. */
   left(club: string, at: number): Promise<void>;
   returned(club: string): Promise<void>;
-  /** The clubs that are gone for as long as their rows are kept, by id. */
+  /**
+   * The clubs that are gone for as long as their rows are kept, by id.
+   * @param days how long they are kept; as `PURGED_AFTER_DAYS` says, if it is left out
+   */
   overdue(now: number, days?: number): Promise<string[]>;
   /** Takes the reminders that are due by `now`: each is given to one caller once, whatever the number of processes. */
   dueReminders(now: number): Promise<Reminder[]>;

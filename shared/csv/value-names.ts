@@ -1,5 +1,4 @@
 /** What people write in the columns that take one of a few values. From memory: words of the trade, no source. */
-
 import type { Bone, Wrap } from '../trade/keys.ts';
 
 type Names<Value extends string> = Readonly<Record<Value, string>>;

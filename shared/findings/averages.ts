@@ -1,12 +1,11 @@
 /** The club's averages: of all cuts by cut, or of one cut apart by one thing. */
-import { columnsAt, placesBy } from '../club/columns.ts';
+import { type Columns, columnsAt, type Factor, placesBy } from '../club/columns.ts';
 import { countUncosted, type UncostedCounts } from '../club/costs.ts';
 import { type GroupFigures, groupsBy, wholeGroup } from '../club/group.ts';
 import { type FactorName, type Filter, narrowed } from '../club/narrow.ts';
 import { sharesBy } from '../club/shares.ts';
 import { type Sifted, siftedBy } from '../club/sift.ts';
 import { bandsOf, bandWidth } from '../club/size-band.ts';
-import type { Columns, Factor } from '../club/store.ts';
 import type { Units } from '../measure/units.ts';
 import { MOST_MARKS, thin } from '../statistics/thin.ts';
 import type { Looked } from './finding.ts';

@@ -1,10 +1,9 @@
 /** Who loses least, or pays least: the members of a cut by their level, drawn towards the club. */
-import { columnsAt, placesBy, placesWhere, rowsFor } from '../club/columns.ts';
+import { type Columns, columnsAt, placesBy, placesWhere } from '../club/columns.ts';
 import { countUncosted, type UncostedCounts } from '../club/costs.ts';
-import { shareShown } from '../club/group.ts';
 import { type Filter, narrowed } from '../club/narrow.ts';
+import { rangeOf, sharesOf } from '../club/shares.ts';
 import { type Sifted, siftedBy } from '../club/sift.ts';
-import type { Columns } from '../club/store.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import { leaderboard } from '../statistics/leaderboard.ts';
 import { costAt, shareAt } from '../statistics/share-model.ts';
@@ -97,7 +96,7 @@ export function findBoard(looked: Looked, asked: AskedBoard): FoundBoard {
     injected: injectedCount(looked, apart, asked, (columns) => ofCut(inTime(columns))),
     uncosted: uncosted && countUncosted(uncosted, (columns) => ofCut(inTime(columns))),
     free: before.count - counted.count,
-    posted: postedRange(model.rows, asked),
+    posted: rangeOf(sharesOf(model.rows, asked.measure)),
     missing: model.missing,
     ...ranked(model, asked),
   };
@@ -131,17 +130,6 @@ function mostCounted({ counted }: Sifted): CutKey | null {
       most = { cut, count };
   }
   return (most?.cut ?? null) as CutKey | null;
-}
-
-function postedRange(columns: Columns, { measure }: AskedBoard): FoundBoard['posted'] {
-  const { count, base, loss } = rowsFor(columns, measure);
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let row = 0; row < count; row++) {
-    const share = shareShown(measure, (loss[row] ?? 0) / (base[row] ?? 1));
-    if (share < low) low = share;
-    if (share > high) high = share;
-  }
-  return count === 0 ? null : { low, high };
 }
 
 function ranked(

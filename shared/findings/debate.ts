@@ -1,8 +1,7 @@
 /** What every debate looks at: which rows tell how it stands so far, which ones settle it, and what is held constant. */
-import { columnsAt, eachOf, placesWhere } from '../club/columns.ts';
+import { type Columns, columnsAt, eachOf, type Factor, placesWhere } from '../club/columns.ts';
 import type { FactorName } from '../club/narrow.ts';
 import { type Sifted, sift } from '../club/sift.ts';
-import type { Columns, Factor } from '../club/store.ts';
 import { median } from '../statistics/median.ts';
 import type { Codes } from '../statistics/rows.ts';
 import { nextCheckpoint, ruledRows } from '../statistics/ruling.ts';

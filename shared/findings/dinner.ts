@@ -1,6 +1,6 @@
 /** What gets to the plate of pieces that one cook buys: for knowing how much is enough. */
+import type { Columns } from '../club/columns.ts';
 import { sift } from '../club/sift.ts';
-import type { Columns } from '../club/store.ts';
 import { grams, type Nanograms } from '../measure/units.ts';
 import { type Expectation, expectation } from '../statistics/prediction.ts';
 import { cutOf } from '../trade/cuts.ts';

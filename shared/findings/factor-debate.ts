@@ -1,7 +1,6 @@
 /** Do higher grades lose more? And so of the fat left on, the bone, the shop and the wrap. */
-import { eachOf } from '../club/columns.ts';
+import { type Columns, eachOf } from '../club/columns.ts';
 import type { FactorName } from '../club/narrow.ts';
-import type { Columns } from '../club/store.ts';
 import { factorQuestion, type PairFinding } from '../statistics/factor-question.ts';
 import { type Lean, lean } from '../statistics/lean.ts';
 import type { Reason } from '../statistics/verdict.ts';

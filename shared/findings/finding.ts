@@ -2,7 +2,7 @@
  * What a club's pieces say. Each finding is a pure function of rows and of what was asked, and its result is plain data:
  * so it can be kept until the cut is written to, and computed off the thread that answers.
  */
-import type { Columns } from '../club/store.ts';
+import type { Columns } from '../club/columns.ts';
 import type { CutKey } from '../trade/keys.ts';
 import type { Measure } from '../yield/measure.ts';
 

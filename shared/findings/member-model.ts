@@ -1,7 +1,6 @@
 /** The model of a cut's shares by member: what boards and comparisons are read from. */
-import { columnsAt, placesWhere, rowsFor } from '../club/columns.ts';
+import { type Columns, columnsAt, type Factor, placesWhere, rowsFor } from '../club/columns.ts';
 import { shareShown } from '../club/group.ts';
-import type { Columns, Factor } from '../club/store.ts';
 import { combination, pointAt } from '../statistics/combination.ts';
 import { studentT } from '../statistics/distributions.ts';
 import { codesAt, type Rows, rowsAt } from '../statistics/rows.ts';

@@ -1,10 +1,11 @@
 /** What is expected of pieces that are on offer: what comes off, what gets to the plate, and what others came to. */
-import { columnsAt, eachOf, rowsOf } from '../club/columns.ts';
+import { type Columns, columnsAt, eachOf, rowsOf } from '../club/columns.ts';
 import { narrowed } from '../club/narrow.ts';
+import { rangeOf } from '../club/shares.ts';
 import { sift } from '../club/sift.ts';
-import type { Columns } from '../club/store.ts';
 import { jointExpectation } from '../statistics/joint-expectation.ts';
 import { type Expectation, usualWeights } from '../statistics/prediction.ts';
+import { lostShares } from '../statistics/rows.ts';
 import { thumbExpectation } from '../statistics/rule-of-thumb.ts';
 import { shrinkGrades } from '../statistics/shrunk-grades.ts';
 import { cutOf } from '../trade/cuts.ts';
@@ -84,7 +85,7 @@ export function findOffered({ plain, also }: Looked, asked: AskedOffered): Found
     waiting: (stage === 'plate' ? plate : trim).waiting.count,
     kept: factor,
     usual: usualWeights(eachOf(looked.rows).base),
-    posted: postedRange(looked.rows),
+    posted: rangeOf(lostShares(rowsOf(looked.rows))),
     narrowed: looked.narrowed,
     lastCosts: lastCosts(looked.rows, asked.currency, factor.share),
     pricePerKg: usualOf(counted, asked.currency).pricePerKg,
@@ -156,16 +157,6 @@ function keptOf(trim: Columns, plate: Columns, cut: CutKey): FoundOffered['kept'
   if (pieces >= FEWEST_KEPT) return { share: sum / pieces, source: 'club', pieces, members: members.size };
   const { share, source } = plateOverLeft(cutOf(cut));
   return { share, source, pieces: 0, members: 0 };
-}
-
-function postedRange({ count, base, loss }: Columns): FoundOffered['posted'] {
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let row = 0; row < count; row++) {
-    const share = (loss[row] ?? 0) / (base[row] ?? 1);
-    low = Math.min(low, share);
-    high = Math.max(high, share);
-  }
-  return count === 0 ? null : { low, high };
 }
 
 const pricedIn = ({ currency, pricePerKg, count }: Columns, code: string): number[] => {

@@ -1,6 +1,5 @@
 /** Do bigger pieces lose less? What a club's pieces say so far, what is settled, and what a small club may bet. */
-import { eachOf } from '../club/columns.ts';
-import type { Columns } from '../club/store.ts';
+import { type Columns, eachOf } from '../club/columns.ts';
 import { type Lean, lean, nextBest, type Split, split } from '../statistics/lean.ts';
 import { type LumpedLook, looksOtherwise, lumpedLook } from '../statistics/size-explained.ts';
 import { type SizeFinding, sizeQuestion } from '../statistics/size-question.ts';

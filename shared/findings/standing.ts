@@ -1,9 +1,9 @@
 /** Where one piece stands among the club's pieces of its cut. */
+import type { Columns } from '../club/columns.ts';
 import { type GroupFigures, wholeGroup } from '../club/group.ts';
 import { type PlaceAmong, placeOf } from '../club/place.ts';
 import { sharesOf } from '../club/shares.ts';
 import { sift } from '../club/sift.ts';
-import type { Columns } from '../club/store.ts';
 import { MOST_MARKS, thin } from '../statistics/thin.ts';
 import type { Measure } from '../yield/measure.ts';
 import type { About, Looked } from './finding.ts';

@@ -1,8 +1,7 @@
 /** Which of a club's pieces wait for a second look, each beside what is usual among the pieces of its cut. */
-import { columnsAt, placesBy } from '../club/columns.ts';
+import { type Columns, columnsAt, placesBy } from '../club/columns.ts';
 import { shareShown } from '../club/group.ts';
 import { sift, usualPiece } from '../club/sift.ts';
-import type { Columns } from '../club/store.ts';
 import { MEASURES, type Measure } from '../yield/measure.ts';
 import type { About, Looked } from './finding.ts';
 

@@ -1,7 +1,6 @@
 /** Who weighed in how many pieces. */
-import { placesBy } from '../club/columns.ts';
+import { type Columns, placesBy } from '../club/columns.ts';
 import { narrowed } from '../club/narrow.ts';
-import type { Columns } from '../club/store.ts';
 import type { CalendarDay } from '../measure/day.ts';
 import type { Looked } from './finding.ts';
 import type { AboutAny } from './sifted.ts';

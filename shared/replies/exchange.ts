@@ -1,5 +1,4 @@
 /** Tables of pieces: what would come of one, what came of it, and one to take away. */
-
 import { DRAFT_MILLISECONDS } from '../chat/draft.ts';
 import {
   type BadRow,

@@ -1,7 +1,7 @@
 /** The averages of a group of pieces: three that answer different questions, and the spread around them. */
 import { averageIntervals } from './cluster-interval.ts';
 import { quantile } from './quantile.ts';
-import { byRow, numbered, type Rows } from './rows.ts';
+import { lostShares, numbered, type Rows } from './rows.ts';
 
 export interface Averages {
   pieces: number;
@@ -37,8 +37,7 @@ const LEVEL = 0.95;
  * @example 15.6 lb with 3.06 lb off and 19.58 lb with 3.45 lb off: meanShare 0.186, pooledShare 0.185
  */
 export function averages(rows: Rows): Averages {
-  const { base, loss } = rows;
-  const shares = byRow(rows.count, (row) => (loss[row] ?? 0) / (base[row] ?? 0)).sort();
+  const shares = lostShares(rows).sort();
   const some = shares.length > 0;
   const { meanShare: mean, pooledShare: pooled, memberMean: member } = averageIntervals(rows, LEVEL);
   return {

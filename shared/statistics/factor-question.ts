@@ -1,8 +1,8 @@
 /** Do higher grades lose more? And so for any factor: style, bone, shop, wrap. */
 import { twoSided } from './distributions.ts';
 import { morePieces } from './more-pieces.ts';
-import type { Codes, Rows } from './rows.ts';
-import { type Demand, inUsualRanges, sharesOf, usualRange } from './size-question.ts';
+import { type Codes, lostShares, type Rows } from './rows.ts';
+import { type Demand, inUsualRanges, usualRange } from './size-question.ts';
 import { type Reason, type Verdict, verdictOf } from './verdict.ts';
 import { intervalOf, type WithinContrast, withinContrasts } from './within-contrast.ts';
 import { type WithinFit, withinMember } from './within-member.ts';
@@ -72,7 +72,7 @@ export function factorQuestion(
   const fit = withinMember({
     count,
     member,
-    response: sharesOf(rows),
+    response: lostShares(rows),
     measured,
     factors: [asked, ...others],
   });

@@ -1,5 +1,4 @@
 /** Members in order of what they lose, in an order that a lucky piece can't lead. */
-
 import { combination, pointAt } from './combination.ts';
 import { studentT } from './distributions.ts';
 import { FEWEST_PIECES } from './member-contrast.ts';

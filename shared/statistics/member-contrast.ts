@@ -1,5 +1,4 @@
 /** Does one member lose more than the others: drawn-in effects compared. */
-
 import { combination } from './combination.ts';
 import { studentT } from './distributions.ts';
 import { at } from './matrix.ts';

@@ -1,5 +1,4 @@
 /** What a piece that is not bought yet may lose. */
-
 import { combination } from './combination.ts';
 import { studentT } from './distributions.ts';
 import { quantile } from './quantile.ts';

@@ -27,6 +27,13 @@ export function byRow(count: number, of: (row: number) => number): Float64Array 
   return numbers;
 }
 
+/**
+ * The shares lost, one a row.
+ * @example lostShares({ count: 1, base: [10], loss: [2], member: [0] }) // [0.2]
+ */
+export const lostShares = ({ count, base, loss }: Rows): Float64Array =>
+  byRow(count, (row) => (loss[row] ?? 0) / (base[row] ?? 0));
+
 /** The rows' members under other numbers. */
 export interface Numbered {
   /** By row: from 0, in the order of the members' first rows, whatever their codes are. */

@@ -2,8 +2,7 @@
 import { twoSided } from './distributions.ts';
 import { addTo, at } from './matrix.ts';
 import { median } from './median.ts';
-import { byRow, type Codes, numbered, type Rows } from './rows.ts';
-import { sharesOf } from './size-question.ts';
+import { byRow, type Codes, lostShares, numbered, type Rows } from './rows.ts';
 import { intervalOf, withinContrasts } from './within-contrast.ts';
 import { withinMember } from './within-member.ts';
 
@@ -25,7 +24,7 @@ export interface LumpedLook {
  * // pieces of 10 and 12 lb with shares of 0.2 and 0.3: slope 0.05 a pound, bigMinusSmall 0.1
  */
 export function lumpedLook(rows: Rows): LumpedLook {
-  const shares = sharesOf(rows);
+  const shares = lostShares(rows);
   const lumped = slopeOf(rows.base, shares);
   const { weights, means } = memberMeans(rows, shares);
   return {

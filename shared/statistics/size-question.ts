@@ -3,7 +3,7 @@ import { twoSided } from './distributions.ts';
 import { dot } from './matrix.ts';
 import { selectQuantile } from './median.ts';
 import { morePieces } from './more-pieces.ts';
-import { byRow, type Codes, type Rows } from './rows.ts';
+import { byRow, type Codes, lostShares, type Rows } from './rows.ts';
 import { type ScaleError, scaleError } from './scale-error.ts';
 import { type Reason, type Verdict, verdictOf } from './verdict.ts';
 import { intervalOf, type WithinContrast, withinContrasts } from './within-contrast.ts';
@@ -68,7 +68,7 @@ export function sizeQuestion(rows: Rows, factors: readonly Codes[], demand: Dema
   const range = usualRange(rows.base);
   const width = range === null ? 0 : range.big - range.small;
   const measured = inUsualRanges(rows.base, width);
-  const response = sharesOf(rows);
+  const response = lostShares(rows);
   const fit = withinMember({ count, member, response, measured, factors });
   const [contrast] = withinContrasts(fit, [{ of: 0 }]);
   const nothing = { ...NOTHING_YET, pieces: count, members: fit.sums.members, range, ...demand };
@@ -132,10 +132,3 @@ export function usualRange(base: ArrayLike<number>): UsualRange | null {
  */
 export const inUsualRanges = (base: ArrayLike<number>, width: number): Float64Array =>
   byRow(base.length, (row) => (base[row] ?? 0) / (width || 1));
-
-/**
- * The shares lost, one a row.
- * @example sharesOf({ count: 1, base: [10], loss: [2], member: [0] }) // [0.2]
- */
-export const sharesOf = ({ count, base, loss }: Rows): Float64Array =>
-  byRow(count, (row) => (loss[row] ?? 0) / (base[row] ?? 0));

@@ -4,7 +4,7 @@ import type { Command } from '../../shared/chat/command.ts';
 import { DRAFT_MILLISECONDS } from '../../shared/chat/draft.ts';
 import type { ActionId, Button, Reply } from '../../shared/chat/reply.ts';
 import type { Answer, Audience } from '../../shared/chat/request.ts';
-import type { Draft, DraftReading } from '../../shared/club/store.ts';
+import type { Draft, DraftReading } from '../../shared/club/draft.ts';
 import { Ask, type Doubt, type Label, type MemberError, type Reading } from '../../shared/errors.ts';
 import type { Speech } from '../../shared/words/index.ts';
 import { worded } from '../../shared/words/worded.ts';

@@ -3,7 +3,7 @@ import type { Command } from '../../shared/chat/command.ts';
 import { formOf, MORE } from '../../shared/chat/form.ts';
 import type { Form, Reply } from '../../shared/chat/reply.ts';
 import type { Audience } from '../../shared/chat/request.ts';
-import type { Draft } from '../../shared/club/store.ts';
+import type { Draft } from '../../shared/club/draft.ts';
 import { type Doubt, MemberError } from '../../shared/errors.ts';
 import { knownOwnCuts } from '../own-cuts.ts';
 import type { Held } from './explain.ts';

@@ -2,7 +2,6 @@
  * Keeping many pieces at once. They are staged in short transactions, with room for everybody else between them, and
  * then moved in one: a stop on the way leaves nothing but staged rows, which nobody sees and the next one clears.
  */
-
 import { randomUUID } from 'node:crypto';
 import { setImmediate as others } from 'node:timers/promises';
 import { getTableColumns } from 'drizzle-orm';

@@ -1,5 +1,4 @@
 /** Copies of the database: made while it is used, one a file, and gone when they are old. */
-
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { BACKUPS_KEPT_DAYS } from '../../shared/club/retention.ts';

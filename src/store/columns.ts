@@ -1,6 +1,7 @@
 /** The pieces of one measure as columns: read once for a version, and kept while it stays. */
 import { and, asc, count, desc, eq, isNotNull, sql } from 'drizzle-orm';
-import type { ClubStore, Columns, Factor } from '../../shared/club/store.ts';
+import type { Columns, Factor } from '../../shared/club/columns.ts';
+import type { ClubStore } from '../../shared/club/store.ts';
 import { pricePerKg } from '../../shared/measure/money.ts';
 import { grams, NANOGRAMS } from '../../shared/measure/units.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';

@@ -7,7 +7,7 @@ export type Deed =
   | { kind: 'back up'; url: string; backupDir: string; now: number }
   | ({ kind: 'tidy'; url: string } & TidyOptions);
 
-/** A file of a hundred million pieces would take that long. */
+/** Far beyond what any club's file takes: a thread that long silent is stuck. */
 const WITHIN_MS = 3_600_000;
 
 /** Done once a night: the thread goes with its deed. */

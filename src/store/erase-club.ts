@@ -1,5 +1,4 @@
 /** Erasing a whole club, in short transactions with room for everybody else between them. */
-
 import { setImmediate as others } from 'node:timers/promises';
 import { getTableColumns, getTableName } from 'drizzle-orm';
 import { SQLiteTable } from 'drizzle-orm/sqlite-core';

@@ -2,7 +2,6 @@
  * Leaving: the pieces stay and count on, all under one random id. What could tell whose they were goes: ids of the
  * platform, moments, free words, and where the cards were posted.
  */
-
 import { randomBytes } from 'node:crypto';
 import { LEFT } from '../../shared/club/member.ts';
 import type { ClubStore, Place } from '../../shared/club/store.ts';

@@ -1,6 +1,5 @@
 /** Columns with some of their rows read anew, or of several cuts together: copied in runs, not row by row. */
-import { columnsInOrder } from '../../shared/club/columns.ts';
-import type { Columns, Factor } from '../../shared/club/store.ts';
+import { type Columns, columnsInOrder, type Factor } from '../../shared/club/columns.ts';
 
 /** Rows `start` to before `end` of one of the columns that are put together. */
 interface Run {

@@ -1,5 +1,4 @@
 /** Bringing a database up to this program's schema. Only the launcher does it, before anything is served. */
-
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type Sqlite from 'better-sqlite3';

@@ -1,5 +1,5 @@
 /** The columns that were asked for lately, so that a question asked again costs one look at the version. */
-import type { Columns } from '../../shared/club/store.ts';
+import type { Columns } from '../../shared/club/columns.ts';
 import type { CutKey } from '../../shared/trade/keys.ts';
 import type { Averaged } from '../../shared/yield/measure.ts';
 

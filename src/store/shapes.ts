@@ -1,7 +1,7 @@
 /** The shapes of what is kept as JSON. */
 import { z } from 'zod';
+import type { DraftReading } from '../../shared/club/draft.ts';
 import type { Presets } from '../../shared/club/member.ts';
-import type { DraftReading } from '../../shared/club/store.ts';
 import type { Doubt } from '../../shared/errors.ts';
 import type { Currency, PriceBasis } from '../../shared/measure/money.ts';
 import { type Nanograms, UNITS } from '../../shared/measure/units.ts';

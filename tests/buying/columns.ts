@@ -1,5 +1,5 @@
 /** A made-up club as a store's columns, with what reached the plate, and one member left out of it to buy as a newcomer. */
-import type { Columns, Factor } from '../../shared/club/store.ts';
+import type { Columns, Factor } from '../../shared/club/columns.ts';
 import { type Club, drawClub, type Habits } from '../calibration/club.ts';
 import type { Chance } from '../calibration/random.ts';
 

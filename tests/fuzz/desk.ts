@@ -8,6 +8,7 @@ import type { Action, Form, Reply } from '../../shared/chat/reply.ts';
 import type { Answer, Request } from '../../shared/chat/request.ts';
 import { writeSentFile } from '../../shared/chat/sent-file.ts';
 import { CUTS } from '../../shared/trade/cuts.ts';
+import { WEIGHT_NAMES } from '../../shared/yield/piece.ts';
 import { openDesk } from '../../src/answer/desk.ts';
 import { openExchange } from '../../src/exchange/open.ts';
 import { openFindings } from '../../src/findings/open.ts';
@@ -36,19 +37,7 @@ const EXPECTED: Readonly<Record<string, readonly Kind[]>> = {
   people: ['number'],
   portions: ['number'],
   ...Object.fromEntries(
-    [
-      'bought',
-      'bagged',
-      'trim',
-      'left',
-      'added',
-      'cooked',
-      'scraps',
-      'served',
-      'usable',
-      'portion',
-      'weight',
-    ].map((name) => [name, ['weight'] as const]),
+    [...WEIGHT_NAMES, 'usable', 'portion', 'weight'].map((name) => [name, ['weight'] as const]),
   ),
 };
 

@@ -1,11 +1,7 @@
 /** The settings: what they take, and the one line for what they do not. */
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { EnvironmentError, readEnvironment, SETTINGS } from '../../src/environment.ts';
-
-const fileOf = (name: string) =>
-  readFileSync(fileURLToPath(new URL(`../../${name}`, import.meta.url)), 'utf8');
+import { atTop } from '../at-top.ts';
 
 describe('a setting', () => {
   test('has a default, but for the token and what is off', () => {
@@ -75,7 +71,7 @@ describe('a setting', () => {
 
 describe('all settings', () => {
   test('stand in .env.example, where a remark behind a value would be read as part of it', () => {
-    const example = fileOf('.env.example');
+    const example = atTop('.env.example');
     const set = [...example.matchAll(/^(?:# )?([A-Z_]+)=(.*)$/gm)].map(([, name = '', value = '']) => [
       name,
       value,
@@ -87,7 +83,7 @@ describe('all settings', () => {
   });
 
   test('stand in README with their meaning', () => {
-    const listed = [...fileOf('README.md').matchAll(/^\| `([A-Z_]+)` +\|/gm)].map(([, name]) => name);
+    const listed = [...atTop('README.md').matchAll(/^\| `([A-Z_]+)` +\|/gm)].map(([, name]) => name);
     expect(listed.toSorted()).toEqual([...SETTINGS].toSorted());
   });
 });

@@ -1,10 +1,11 @@
 /** What every engine of the store must do: each runs this suite. */
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Draft } from '../../shared/club/draft.ts';
 import { hasLeft, type Member } from '../../shared/club/member.ts';
 import type { Piece } from '../../shared/club/piece.ts';
 import { isInjected } from '../../shared/club/piece.ts';
-import type { ClubStore, Draft, Store } from '../../shared/club/store.ts';
+import type { ClubStore, Store } from '../../shared/club/store.ts';
 import { type CalendarDay, dayNumber } from '../../shared/measure/day.ts';
 import { moneyNumber, pricePerKg } from '../../shared/measure/money.ts';
 import { grams, NANOGRAMS, type Nanograms } from '../../shared/measure/units.ts';

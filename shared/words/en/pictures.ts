@@ -1,5 +1,4 @@
 /** The words in pictures, and what stands for a picture to who can't see it. */
-
 import type { ApartBy } from '../../findings/averages.ts';
 import type { Show } from '../../measure/show.ts';
 import type { Nanograms } from '../../measure/units.ts';

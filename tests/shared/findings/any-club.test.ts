@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Reply } from '../../../shared/chat/reply.ts';
-import type { Columns } from '../../../shared/club/store.ts';
+import type { Columns } from '../../../shared/club/columns.ts';
 import { APART_BY, findAverages } from '../../../shared/findings/averages.ts';
 import { findBeside } from '../../../shared/findings/beside.ts';
 import { findFactor } from '../../../shared/findings/factor-debate.ts';

@@ -1,9 +1,8 @@
 /** Rankings against R, and what must hold of any club. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { columnsAt } from '../../../shared/club/columns.ts';
+import { type Columns, columnsAt } from '../../../shared/club/columns.ts';
 import { mostPieces } from '../../../shared/club/most.ts';
-import type { Columns } from '../../../shared/club/store.ts';
 import { type AskedBoard, type FoundBoard, findBoard } from '../../../shared/findings/board.ts';
 import type { CalendarDay } from '../../../shared/measure/day.ts';
 import { board } from '../../../shared/replies/board.ts';

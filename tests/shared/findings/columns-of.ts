@@ -1,5 +1,5 @@
 /** A club's columns from plain rows, as a store would have them. */
-import type { Columns, Factor } from '../../../shared/club/store.ts';
+import type { Columns, Factor } from '../../../shared/club/columns.ts';
 import type { Codes, Rows } from '../../../shared/statistics/rows.ts';
 
 const POUND = 453.59237;

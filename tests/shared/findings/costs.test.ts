@@ -1,8 +1,7 @@
 /** What a weight on the plate cost: by hand, against R, and what must hold of any club. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { columnsAt } from '../../../shared/club/columns.ts';
-import type { Columns } from '../../../shared/club/store.ts';
+import { type Columns, columnsAt } from '../../../shared/club/columns.ts';
 import { APART_BY, type AskedAverages, findAverages } from '../../../shared/findings/averages.ts';
 import { type AskedBoard, findBoard } from '../../../shared/findings/board.ts';
 import type { CalendarDay } from '../../../shared/measure/day.ts';

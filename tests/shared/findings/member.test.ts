@@ -1,7 +1,7 @@
 /** Members compared, against R, and what must hold of any club. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Columns } from '../../../shared/club/store.ts';
+import type { Columns } from '../../../shared/club/columns.ts';
 import { type AskedMember, findMember } from '../../../shared/findings/member.ts';
 import type { Currency } from '../../../shared/measure/money.ts';
 import { both } from '../../../shared/replies/challenge.ts';

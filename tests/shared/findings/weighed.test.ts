@@ -1,6 +1,6 @@
 /** Who weighed in how many pieces. */
 import { expect, test } from 'vitest';
-import type { Columns } from '../../../shared/club/store.ts';
+import type { Columns } from '../../../shared/club/columns.ts';
 import { findWeighed } from '../../../shared/findings/weighed.ts';
 import { type CalendarDay, dayNumber } from '../../../shared/measure/day.ts';
 import { columnsOf } from './columns-of.ts';

@@ -1,8 +1,7 @@
 /** Invented clubs for pictures: shares in, what a store would have of them out. */
-import { columnsAt } from '../../../shared/club/columns.ts';
+import { type Columns, columnsAt, type Factor } from '../../../shared/club/columns.ts';
 import { wholeGroup } from '../../../shared/club/group.ts';
 import type { Sifted } from '../../../shared/club/sift.ts';
-import type { Columns, Factor } from '../../../shared/club/store.ts';
 import { standingShares } from '../../../shared/findings/standing.ts';
 import { shows } from '../../../shared/measure/show.ts';
 import type { Group } from '../../../shared/pictures/averages-rows.ts';
