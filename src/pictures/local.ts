@@ -17,6 +17,7 @@ import type { Draw, Picture } from '../../shared/pictures/picture.ts';
 import { loadFonts } from './fonts.ts';
 import { notesPlugin, placedNotes } from './notes.ts';
 import type { PlacedLine } from './placement.ts';
+import { encodePng } from './png.ts';
 
 // Only what our pictures use; and at once, so that a missing font stops the start and not the first picture.
 Chart.register(
@@ -73,7 +74,8 @@ async function drawn<Result>(
 const messageOf = (cause: unknown): string => (cause instanceof Error ? cause.message : String(cause));
 
 /** Draws a picture as PNG at double density. One that can't be drawn rejects with an error that names it. */
-export const draw: Draw = (picture) => drawn(picture, (canvas) => canvas.encode('png'));
+export const draw: Draw = (picture) =>
+  drawn(picture, (canvas) => encodePng(canvas.data(), canvas.width, canvas.height));
 
 /** Where the texts of a picture come to stand, in layout pixels. */
 export const layOut = (picture: Picture): Promise<readonly PlacedLine[]> =>

@@ -22,7 +22,7 @@ interface Place {
   reject(problem: unknown): void;
 }
 
-/** Each drawing in work holds its canvas: some 6 MB that the garbage collector does not see. */
+/** One is drawn while the other comes and goes: the thread draws one after the other. */
 const MOST_AT_ONCE = 2;
 /** A thousand times what a picture takes. */
 const STUCK_AFTER_MS = 20_000;
