@@ -56,16 +56,22 @@ const WEIGHTS: Record<Averaged, readonly OtherWeight[]> = {
 };
 const NONE = sql<never[]>`'[]'`.mapWith(JSON.parse);
 
-/** Of one cut; `some` narrows it down further. */
-export function prepareRows(db: Database, measure: Averaged, some?: SQL) {
+/** Of one cut the first `most` that `which` holds for. */
+export function prepareRows(db: Database, measure: Averaged, which: SQL) {
   const shown = and(
     eq(piece.club, sql.placeholder('club')),
     eq(piece.cut, sql.placeholder('cut')),
     isNull(piece.removedAt),
     isNull(piece.setAsideAt),
-    some,
+    which,
   );
-  const row = db.select(fields).from(piece).where(shown).orderBy(asc(piece.seq)).as('row');
+  const row = db
+    .select(fields)
+    .from(piece)
+    .where(shown)
+    .orderBy(asc(piece.seq))
+    .limit(sql.placeholder('most'))
+    .as('row');
   const weight = (name: OtherWeight) =>
     WEIGHTS[measure].includes(name) ? list<Nanograms | null>(row[name]) : NONE;
   return db

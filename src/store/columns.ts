@@ -1,5 +1,5 @@
 /** The pieces of one measure as columns: read once for a version, and kept while it stays. */
-import { and, asc, count, desc, eq, isNotNull, sql } from 'drizzle-orm';
+import { and, asc, count, desc, eq, gt, isNotNull, sql } from 'drizzle-orm';
 import type { Columns, Factor } from '../../shared/club/columns.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
 import { pricePerKg } from '../../shared/measure/money.ts';
@@ -9,7 +9,7 @@ import { type Averaged, lossOf, setsInjectedApart } from '../../shared/yield/mea
 import { prepareRows, type Rows } from './column-rows.ts';
 import type { CutVersions } from './cut-version.ts';
 import type { Database } from './database.ts';
-import { interleaved, mergeColumns } from './merge-columns.ts';
+import { appended, interleaved, mergeColumns } from './merge-columns.ts';
 import { recentColumns } from './recent-columns.ts';
 import { piece } from './schema.ts';
 import { read, readTogether } from './write.ts';
@@ -19,11 +19,14 @@ type Text = string | null;
 /** Clubs whose cuts are remembered in their order. */
 const MOST_COUNTED = 1000;
 
+/** Rows that are read at a time: of a large cut all at once would be tens of megabytes of text. */
+const PORTION = 5000;
+
 export function columns(db: Database, versions: CutVersions) {
-  const some = sql`${piece.seq} in (select value from json_each(${sql.placeholder('seqs')}))`;
+  const among = sql`${piece.seq} in (select value from json_each(${sql.placeholder('seqs')}))`;
   const prepare = (measure: Averaged) => ({
-    all: prepareRows(db, measure),
-    some: prepareRows(db, measure, some),
+    next: prepareRows(db, measure, gt(piece.seq, sql.placeholder('after'))),
+    some: prepareRows(db, measure, among),
   });
   const statements = {
     trim: prepare('trim'),
@@ -44,15 +47,25 @@ export function columns(db: Database, versions: CutVersions) {
 
   const ofCut = (club: string, cut: CutKey, measure: Averaged, injected: boolean): Columns => {
     const version = versions.read(club, cut);
-    const arranged = (rows: Rows | undefined) => {
-      if (rows === undefined) throw new Error('an aggregate without a row');
-      return arrange(rows, measure, injected, version);
+    const { next, some } = statements[measure];
+    const arranged = (rows: Rows) => arrange(rows, measure, injected, version);
+    const whole = () => {
+      const portions: Columns[] = [];
+      let rows: Rows;
+      let after = 0;
+      do {
+        rows = one(next.get({ club, cut, after, most: PORTION }));
+        portions.push(arranged(rows));
+        after = rows.seq.at(-1) ?? after;
+      } while (rows.seq.length === PORTION);
+      return appended(portions, version);
     };
     return recent([club, cut, measure, injected], version, (before) => {
-      const { all, some } = statements[measure];
       const changed = before === undefined ? null : versions.changed(club, cut, before.version);
-      if (before === undefined || changed === null) return arranged(all.get({ club, cut }));
-      const fresh = arranged(some.get({ club, cut, seqs: JSON.stringify(changed) }));
+      if (before === undefined || changed === null) return whole();
+      const fresh = arranged(
+        one(some.get({ club, cut, seqs: JSON.stringify(changed), most: changed.length })),
+      );
       return mergeColumns(before, fresh, changed, version);
     });
   };
@@ -81,6 +94,11 @@ export function columns(db: Database, versions: CutVersions) {
         cut === null ? ofAll(club, measure, injected) : ofCut(club, cut, measure, injected),
       ),
   });
+}
+
+function one(rows: Rows | undefined): Rows {
+  if (rows === undefined) throw new Error('an aggregate without a row');
+  return rows;
 }
 
 /** The rows that have the measure, by their place in `rows`. */

@@ -19,6 +19,9 @@ const OPENING_WAIT_MS = 5000;
  */
 const LOG_PAGES = 4000;
 
+/** What each thread's connection keeps of the file: the driver's usual 16 MB made no answer faster that was measured. */
+const CACHE_KB = 2000;
+
 /** The file of a `DATABASE_URL`: `file:data/trimtally.db`, `file:///var/club.db`, `:memory:`. */
 export function databaseFile(url: string): string {
   if (url === MEMORY) return MEMORY;
@@ -39,6 +42,7 @@ export function connect(url: string): Database {
   client.pragma('secure_delete = ON');
   client.pragma('synchronous = FULL');
   client.pragma(`wal_autocheckpoint = ${LOG_PAGES}`);
+  client.pragma(`cache_size = -${CACHE_KB}`);
   return drizzle(client, { schema });
 }
 

@@ -35,12 +35,21 @@ export function mergeColumns(
   return together([kept, fresh], runs, version);
 }
 
-/** The columns of several cuts as one, in posting order. */
-export function interleaved(parts: readonly Columns[], version: number): Columns {
+/** Columns behind each other, each as it is. */
+export function appended(parts: readonly Columns[], version: number): Columns {
   const [only, ...others] = parts.filter(({ count }) => count > 0);
   if (only !== undefined && others.length === 0) return { ...only, version };
-  const runs = parts.map(({ count }, from) => ({ from, start: 0, end: count }));
-  const whole = together(parts, runs, version);
+  return together(
+    parts,
+    parts.map(({ count }, from) => ({ from, start: 0, end: count })),
+    version,
+  );
+}
+
+/** The columns of several cuts as one, in posting order. */
+export function interleaved(parts: readonly Columns[], version: number): Columns {
+  const whole = appended(parts, version);
+  if (parts.filter(({ count }) => count > 0).length <= 1) return whole;
   // A number is given once in a club, so each row has a place of its own among all numbers.
   const rowOf = new Int32Array(whole.seq.reduce((most, seq) => Math.max(most, seq), 0) + 1).fill(-1);
   whole.seq.forEach((seq, row) => {
