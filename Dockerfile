@@ -16,6 +16,8 @@ COPY src src
 RUN npm run build && npm prune --omit=dev --no-audit
 
 FROM node:22-bookworm-slim
+# glibc, left to itself, keeps what a picture took: with this it hands back each piece of 128 kB or more.
+ENV MALLOC_MMAP_THRESHOLD_=131072
 ENV NODE_ENV=production \
   DATABASE_URL=file:/data/trimtally.db \
   BACKUP_DIR=/data/backups \
@@ -33,4 +35,4 @@ STOPSIGNAL SIGTERM
 HEALTHCHECK --interval=30s --timeout=5s --start-period=60s --retries=3 \
   CMD ["node", "-e", "fetch(`http://127.0.0.1:${process.env.HEALTH_PORT}/healthz`).then(({ ok }) => process.exit(ok ? 0 : 1), () => process.exit(1))"]
 # The engine's usual heap would grow to twice the memory before it is swept, at no gain that can be measured.
-CMD ["node", "--max-semi-space-size=4", "--heap-growing-percent=25", ".build/src/main.js"]
+CMD ["node", "--max-semi-space-size=1", "--heap-growing-percent=25", "--expose-gc", ".build/src/main.js"]

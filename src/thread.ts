@@ -1,4 +1,5 @@
 /** Another thread that does one kind of work, so that this one can go on answering: both sides of it. */
+import { constants, setPriority } from 'node:os';
 import { extname } from 'node:path';
 import { parentPort, Worker, type WorkerOptions } from 'node:worker_threads';
 import type { Log } from './log.ts';
@@ -108,6 +109,7 @@ export function openThread<Order, Result>({
 
 /** The other side: does what comes, and sends back what came of it. */
 export function serveThread<Order, Result>(work: (order: Order) => Promise<Result>): void {
+  standBack();
   const port = parentPort;
   port?.on('message', async ({ id, order }: { id: number; order: Order }) => {
     const delivery: Delivery<Result> = await work(order).then(
@@ -115,7 +117,19 @@ export function serveThread<Order, Result>(work: (order: Order) => Promise<Resul
       (error: unknown) => ({ id, error, code: codeOf(error) }),
     );
     port.postMessage(delivery);
+    // What a picture or a large club leaves lies mostly outside the heap, where it is no weight to the garbage collector.
+    if (globalThis.gc !== undefined) setImmediate(globalThis.gc, { type: 'minor' });
   });
+}
+
+/** Where processors are few, what answers goes first. Elsewhere than on Linux this would be said of the whole process. */
+function standBack(): void {
+  if (process.platform !== 'linux') return;
+  try {
+    setPriority(constants.priority.PRIORITY_BELOW_NORMAL);
+  } catch {
+    // A host may forbid it; then it competes.
+  }
 }
 
 const codeOf = (error: unknown): unknown =>

@@ -1,14 +1,11 @@
-/** Drawing on another thread: a picture takes a tenth of a second, in which nobody else would be answered. */
+/** Drawing on another thread: a picture takes some hundredths of a second, in which nobody else would be answered. */
 import type { Worker } from 'node:worker_threads';
 import type { Draw, Picture } from '../../shared/pictures/picture.ts';
 import type { Log } from '../log.ts';
 import { openThread, startWorker } from '../thread.ts';
 
-/** A hundred times what a picture takes, and what the first one waits for. */
+/** Far beyond what a picture takes, and what the first one waits for. */
 const WITHIN_MS = 15_000;
-
-/** A picture leaves some 300 kB to be swept up: the engine, left to itself, would let a hundred of them gather. */
-const resourceLimits = { maxYoungGenerationSizeMb: 8 };
 
 export interface DrawElsewhereOptions {
   log: Log;
@@ -20,7 +17,7 @@ export interface DrawElsewhereOptions {
 /** A pen on another thread. Where that breaks or hangs its pictures fail, and the next one has a new thread. */
 export function drawElsewhere({
   log,
-  start = () => startWorker(import.meta.url, './worker', { resourceLimits }),
+  start = () => startWorker(import.meta.url, './worker'),
   withinMs = WITHIN_MS,
 }: DrawElsewhereOptions): Draw {
   const { ask } = openThread<Picture, Uint8Array>({ start, withinMs, log, name: 'pictures' });

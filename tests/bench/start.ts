@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import type { Readable } from 'node:stream';
-import { NODE_FLAGS } from '../start-command.ts';
+import { HOST_ENVIRONMENT, NODE_FLAGS } from '../start-command.ts';
 import { openStandIn } from '../wire/stand-in.ts';
 import type { BenchClub } from './clubs.ts';
 import { milliseconds } from './measure.ts';
@@ -25,6 +25,7 @@ export async function starting(url: string, folder: string, clubs: readonly Benc
   const bot = spawn(process.execPath, [...NODE_FLAGS, '.build/src/main.js'], {
     env: {
       ...process.env,
+      ...HOST_ENVIRONMENT,
       DISCORD_TOKEN: platform.token,
       DISCORD_API_URL: platform.apiUrl,
       DATABASE_URL: url,

@@ -3,7 +3,7 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
 import { inject, onTestFinished } from 'vitest';
-import { NODE_FLAGS } from '../start-command.ts';
+import { HOST_ENVIRONMENT, NODE_FLAGS } from '../start-command.ts';
 
 const MAIN = join(inject('compiled'), 'src', 'main.js');
 
@@ -48,7 +48,7 @@ export function startProcess(
     disks === undefined ? bot : ['unshare', '-rm', 'sh', '-ec', `${disks}; exec "$@"`, 'sh', ...bot];
   const child = spawn(command, parameters, {
     cwd: folder,
-    env: { PATH: process.env.PATH ?? '', ...environment },
+    env: { PATH: process.env.PATH ?? '', ...HOST_ENVIRONMENT, ...environment },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   // A test that fails leaves it running: it must not outlive the test.
