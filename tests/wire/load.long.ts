@@ -12,7 +12,7 @@ const A_SECOND = Number(process.env.LOAD_RATE ?? 200);
 const CLUBS = 500;
 /** Of each twenty one has a picture, which makes ten a second. */
 const ONE_IN = 20;
-const TICK_MS = 50;
+const TICK_MS = 5;
 
 const CUTS = ['packer', 'flat', 'point', 'plate ribs'];
 
