@@ -2,7 +2,7 @@
 import { type Columns, columnsAt, placesBy } from '../club/columns.ts';
 import { shareShown } from '../club/group.ts';
 import { sift, usualPiece } from '../club/sift.ts';
-import { MEASURES, type Measure } from '../yield/measure.ts';
+import type { Measure } from '../yield/measure.ts';
 import type { About, Looked } from './finding.ts';
 
 /** What of a piece is unusual, in one measure. Shares are fractions, as a member reads them. */
@@ -55,19 +55,15 @@ function waitingOf(ofCut: Columns, measure: Measure): FoundUnusual[] {
 }
 
 /**
- * Each piece once, newest first, with the measures that it waits in, in their order.
- * @param found by measure, as `findWaiting` found it of all cuts
+ * Each piece once, newest first, with the measures that it waits in.
+ * @param found by measure, in the order in which a piece tells them, as `findWaiting` found it of all cuts
  */
 export function gatherWaiting(found: readonly (readonly FoundUnusual[])[]): WaitingPiece[] {
   const pieces = new Map<number, Unusual[]>();
-  for (const { seq, ...unusual } of found.flat()) {
-    const own = pieces.get(seq);
-    if (own === undefined) pieces.set(seq, [unusual]);
+  for (const unusual of found.flat()) {
+    const own = pieces.get(unusual.seq);
+    if (own === undefined) pieces.set(unusual.seq, [unusual]);
     else own.push(unusual);
   }
-  const order = (one: Unusual, other: Unusual) =>
-    MEASURES.indexOf(one.measure) - MEASURES.indexOf(other.measure);
-  return [...pieces]
-    .map(([seq, unusual]) => ({ seq, unusual: unusual.toSorted(order) }))
-    .toSorted((one, other) => other.seq - one.seq);
+  return Array.from(pieces, ([seq, unusual]) => ({ seq, unusual })).sort((one, other) => other.seq - one.seq);
 }

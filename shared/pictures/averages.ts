@@ -74,8 +74,8 @@ const plainNames = (rows: readonly Row[], measure: Averaged, words: Words) =>
 /** The picture of one group or of several; of many the twelve with the most pieces. Throws a RangeError without any piece. */
 export function averagesOf(grouped: Grouped, words: Words): Picture {
   const { measure, about, mean } = grouped;
-  const all = grouped.groups.flatMap(rowOf);
-  const whole = all.slice(0, MOST_GROUPS);
+  const groups = grouped.groups.filter(({ figures }) => figures.meanShare !== null);
+  const whole = groups.slice(0, MOST_GROUPS).flatMap(rowOf);
   const axis = axisFor(
     measure,
     whole.flatMap(({ shares, told, half, range }) => [...shares, told, ...(half ?? []), ...(range ?? [])]),
@@ -91,7 +91,7 @@ export function averagesOf(grouped: Grouped, words: Words): Picture {
   const dataTop = top.bottom + 12;
   const each = rowHeight(rows.length);
   const bottom = dataTop + rows.length * each;
-  const footTexts = footOf(rows, all.length, words);
+  const footTexts = footOf(rows, groups.length, words);
   const footTop = bottom + AXIS_HEIGHT + 14;
   const height = footTop + (footTexts.length - 1) * lineHeight(SIZE.small) + FOOT;
   const notes = [

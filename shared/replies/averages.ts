@@ -28,7 +28,7 @@ function answering(found: FoundAverages): FoundAverages {
 }
 
 /** More rows than any message holds: what comes after them would be made and never read. */
-const MOST_TOLD = 200;
+const MOST_ROWS = 200;
 
 /** The reply about averages; where nothing counts yet, what it takes. */
 export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech): Reply {
@@ -41,7 +41,8 @@ export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech
   const groups = shown.groups.filter(({ figures: { meanShare } }) => meanShare !== null);
   // A group of those that did not tell is worth a row only beside one that did.
   const told = groups.some(({ figures: { key } }) => key !== null) ? groups : [];
-  const names = namesOf(asked.by, told, say);
+  const rows = told.slice(0, MOST_ROWS);
+  const names = namesOf(asked.by, rows, say);
   const only = filterNames(asked, say);
   if (whole.meanShare === null) return nothingYet(asked, answering(found), say);
   return {
@@ -57,13 +58,13 @@ export function averaged(asked: AskedAverages, found: FoundAverages, say: Speech
           ]),
       asked.cut === null || few ? null : spreadLine(measure, whole, say),
     ].filter((line) => line !== null),
-    ...(told.length === 0 ? {} : { table: tableOf(measure, told.slice(0, MOST_TOLD), names, say) }),
+    ...(told.length === 0 ? {} : { table: tableOf(measure, rows, names, say) }),
     ...averagesPicture(asked, shown, told, names, say),
     small: [
       ...(few || only.length === 0 ? [] : [say.averages.only({ parts: only })]),
       ...(asked.cut === null ? [] : pooledSmall(measure, whole, say)),
       ...(asked.by === 'member' && told.length > 0
-        ? [say.averages.who({ members: told.slice(0, MOST_TOLD).map(({ figures: { key } }) => key ?? '') })]
+        ? [say.averages.who({ members: rows.map(({ figures: { key } }) => key ?? '') })]
         : []),
       ...(told.length === 0 ? [] : [say.averages.countsNote()]),
       ...(told.some(({ figures: group }) => isThin(group)) ? [say.averages.thinNote()] : []),
@@ -162,6 +163,7 @@ function figuresOf(asked: AskedAverages, found: FoundAverages, nameOf: Names): F
     injected: injected === null ? null : { ...injected },
     groups: shown.groups
       .filter(({ figures: { meanShare } }) => meanShare !== null)
+      .slice(0, MOST_ROWS)
       .map(({ figures }) => ({ ...figures, name: nameOf(figures.key) })),
   };
 }
