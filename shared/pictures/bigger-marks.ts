@@ -79,6 +79,9 @@ export function chosenPieces<Piece>(pieces: readonly Piece[], lines: number, bol
 /** Weights in the axis' unit to a thousandth, shares to a thousandth of a point: less than a pixel. Never -0. */
 const rounded = (value: number, parts: number): number => Math.round(value * parts) / parts + 0;
 
+/** A point of the chart at so many grams; with no share, a gap in a line. */
+type At = (grams: number, share: number | null) => Json;
+
 const LINE = { showLine: true, pointStyle: 'line', radius: 0 } as const;
 
 /**
@@ -92,72 +95,80 @@ export function biggerMarks(
   axis: { min: number; max: number },
   names: BiggerNames,
 ): readonly Json[] {
-  const at = (grams: number, share: number): Json => ({
+  const at: At = (grams, share) => ({
     x: rounded(grams / gramsPerUnit, 1e3),
-    y: rounded(share, 1e5),
+    y: share === null ? null : rounded(share, 1e5),
   });
-  const gap = (grams: number): Json => ({ x: rounded(grams / gramsPerUnit, 1e3), y: null });
-  const ends = (bold: BoldLine, share: readonly [number, number]) => [
-    at(bold.smallGrams, share[0]),
-    at(bold.bigGrams, share[1]),
-  ];
-  const upright = (grams: number) => [at(grams, axis.min), at(grams, axis.max)];
   return [
-    bold === null
-      ? null
-      : {
-          ...LINE,
-          label: names.finding,
-          data: ends(bold, bold.share),
-          borderColor: OKABE_ITO.vermillion,
-          borderWidth: BOLD_WIDTH,
-          borderCapStyle: 'round',
-        },
-    {
-      label: names.pieces,
-      data: pieces.map(({ grams, share }) => at(grams, share)),
-      radius: (RADII.find(([most]) => pieces.length <= most) ?? RADII[3])[1],
-      backgroundColor: OKABE_ITO.blue,
-      borderColor: GROUND,
-      borderWidth: 1,
-      clip: false,
-    },
-    lines.length === 0
-      ? null
-      : {
-          ...LINE,
-          label: names.lines,
-          data: lines.flatMap(({ small, big }, index) => [
-            ...(index === 0 ? [] : [gap(small.grams)]),
-            at(small.grams, small.share),
-            at(big.grams, big.share),
-          ]),
-          borderColor: OUTLINE,
-          borderWidth: OWN_WIDTH,
-        },
-    bold === null
-      ? null
-      : {
-          ...LINE,
-          label: names.ends,
-          data: [...upright(bold.smallGrams), gap(bold.bigGrams), ...upright(bold.bigGrams)],
-          borderColor: OUTLINE,
-          borderWidth: END_WIDTH,
-          borderDash: [6, 6],
-          clip: false,
-        },
-    bold === null
-      ? null
-      : {
-          ...LINE,
-          label: names.band,
-          // Around: along the one edge and back along the other.
-          data: [...ends(bold, bold.low), ...ends(bold, bold.high).toReversed()],
-          pointStyle: 'rect',
-          fill: 'shape',
-          backgroundColor: PALE_VERMILLION,
-          borderColor: PALE_VERMILLION,
-          borderWidth: 0,
-        },
-  ].filter((series) => series !== null);
+    ...(bold === null ? [] : [boldLine(bold, at, names.finding)]),
+    dots(pieces, at, names.pieces),
+    ...(lines.length === 0 ? [] : [ownLines(lines, at, names.lines)]),
+    ...(bold === null ? [] : [rangeEnds(bold, axis, at, names.ends), bowTie(bold, at, names.band)]),
+  ];
 }
+
+const endsOf = ({ smallGrams, bigGrams }: BoldLine, [small, big]: BoldLine['share'], at: At): Json[] => [
+  at(smallGrams, small),
+  at(bigGrams, big),
+];
+
+const boldLine = (bold: BoldLine, at: At, label: string): Json => ({
+  ...LINE,
+  label,
+  data: endsOf(bold, bold.share, at),
+  borderColor: OKABE_ITO.vermillion,
+  borderWidth: BOLD_WIDTH,
+  borderCapStyle: 'round',
+});
+
+const dots = (pieces: readonly Point[], at: At, label: string): Json => ({
+  label,
+  data: pieces.map(({ grams, share }) => at(grams, share)),
+  radius: (RADII.find(([most]) => pieces.length <= most) ?? RADII[3])[1],
+  backgroundColor: OKABE_ITO.blue,
+  borderColor: GROUND,
+  borderWidth: 1,
+  clip: false,
+});
+
+const ownLines = (lines: readonly OwnLine[], at: At, label: string): Json => ({
+  ...LINE,
+  label,
+  data: lines.flatMap(({ small, big }, index) => [
+    ...(index === 0 ? [] : [at(small.grams, null)]),
+    at(small.grams, small.share),
+    at(big.grams, big.share),
+  ]),
+  borderColor: OUTLINE,
+  borderWidth: OWN_WIDTH,
+});
+
+function rangeEnds(
+  { smallGrams, bigGrams }: BoldLine,
+  { min, max }: { min: number; max: number },
+  at: At,
+  label: string,
+): Json {
+  const upright = (grams: number) => [at(grams, min), at(grams, max)];
+  return {
+    ...LINE,
+    label,
+    data: [...upright(smallGrams), at(bigGrams, null), ...upright(bigGrams)],
+    borderColor: OUTLINE,
+    borderWidth: END_WIDTH,
+    borderDash: [6, 6],
+    clip: false,
+  };
+}
+
+const bowTie = (bold: BoldLine, at: At, label: string): Json => ({
+  ...LINE,
+  label,
+  // Around: along the one edge and back along the other.
+  data: [...endsOf(bold, bold.low, at), ...endsOf(bold, bold.high, at).toReversed()],
+  pointStyle: 'rect',
+  fill: 'shape',
+  backgroundColor: PALE_VERMILLION,
+  borderColor: PALE_VERMILLION,
+  borderWidth: 0,
+});
