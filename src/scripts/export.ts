@@ -2,11 +2,11 @@
 import { existsSync } from 'node:fs';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import { parseArgs } from 'node:util';
 import { readEnvironment } from '../environment.ts';
 import { exportClub } from '../exchange/export.ts';
 import { databaseFile } from '../store/database.ts';
 import { openStore } from '../store/open.ts';
+import { misused, readArguments } from './usage.ts';
 
 const USAGE = `npm run -s export -- --club ID [--database URL] [--format csv|json]
 
@@ -14,10 +14,11 @@ const USAGE = `npm run -s export -- --club ID [--database URL] [--format csv|jso
   --database URL where the club is kept (DATABASE_URL)
   --format       csv (import reads it), or json (with the figures)`;
 
-const { values } = readArguments();
+const text = { type: 'string' } as const;
+const { values } = readArguments(USAGE, { options: { club: text, database: text, format: text } });
 const format = values.format ?? 'csv';
-if (values.club === undefined) fail('A club is needed.');
-if (format !== 'csv' && format !== 'json') fail(`--format ${format}: csv or json.`);
+if (values.club === undefined) misused('A club is needed.', USAGE);
+if (format !== 'csv' && format !== 'json') misused(`--format ${format}: csv or json.`, USAGE);
 process.exitCode = await run(values.club, format).catch((problem: unknown) => {
   console.error(problem instanceof Error ? problem.message : String(problem));
   return 1;
@@ -35,25 +36,4 @@ async function run(id: string, as: 'csv' | 'json'): Promise<number> {
   } finally {
     await store.close();
   }
-}
-
-function readArguments() {
-  const text = { type: 'string' } as const;
-  try {
-    const read = parseArgs({
-      options: { club: text, database: text, format: text, help: { type: 'boolean' } },
-    });
-    if (read.values.help) {
-      console.log(USAGE);
-      process.exit(0);
-    }
-    return read;
-  } catch (problem) {
-    fail(problem instanceof Error ? problem.message : String(problem));
-  }
-}
-
-function fail(problem: string): never {
-  console.error(`${problem}\n${USAGE}`);
-  process.exit(2);
 }

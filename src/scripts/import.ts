@@ -1,6 +1,5 @@
 /** `npm run import -- FILE --club ID`: brings the pieces of a table into a club. */
 import { createReadStream, existsSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import type { BadRow } from '../../shared/chat/exchange.ts';
 import { guessClub } from '../../shared/club/guess.ts';
 import type { ClubStore } from '../../shared/club/store.ts';
@@ -14,6 +13,7 @@ import { HOST_LIMITS } from '../exchange/limits.ts';
 import { databaseFile } from '../store/database.ts';
 import { openStore } from '../store/open.ts';
 import { counter } from './counter.ts';
+import { misused, readArguments } from './usage.ts';
 
 const USAGE = `npm run import -- FILE --club ID [--database URL] [--keep-good] [--member ID]
 
@@ -25,11 +25,15 @@ const USAGE = `npm run import -- FILE --club ID [--database URL] [--keep-good] [
 
 const LOCALE = 'en-US';
 
-const { values, positionals } = readArguments();
+const text = { type: 'string' } as const;
+const { values, positionals } = readArguments(USAGE, {
+  allowPositionals: true,
+  options: { club: text, database: text, member: text, 'keep-good': { type: 'boolean' } },
+});
 const [file] = positionals;
 if (file === undefined || values.club === undefined || positionals.length > 1)
-  fail('A file and a club are needed.');
-if (file !== '-' && !existsSync(file)) fail(`${file}: there is no such file.`);
+  misused('A file and a club are needed.', USAGE);
+if (file !== '-' && !existsSync(file)) misused(`${file}: there is no such file.`, USAGE);
 process.exitCode = await run(file, values.club).catch((problem: unknown) => {
   console.error(problem instanceof MemberError ? worded(problem, speech('lb')) : String(problem));
   return 1;
@@ -86,27 +90,4 @@ function tell(done: Imported, say: Speech, units: 'lb' | 'kg'): void {
 function badRow({ line, column, problem }: BadRow, say: Speech): string {
   const reason = worded(problem, say);
   return say.exchange.badRow({ line, column, reason, kind: kindOf(problem) });
-}
-
-function readArguments() {
-  const text = { type: 'string' } as const;
-  const flag = { type: 'boolean' } as const;
-  try {
-    const read = parseArgs({
-      allowPositionals: true,
-      options: { club: text, database: text, member: text, 'keep-good': flag, help: flag },
-    });
-    if (read.values.help) {
-      console.log(USAGE);
-      process.exit(0);
-    }
-    return read;
-  } catch (problem) {
-    fail(problem instanceof Error ? problem.message : String(problem));
-  }
-}
-
-function fail(problem: string): never {
-  console.error(`${problem}\n${USAGE}`);
-  process.exit(2);
 }

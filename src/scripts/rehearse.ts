@@ -1,9 +1,9 @@
 /** `npm run -s rehearse -- [FILE] [options]`: the bot in a terminal, with no account and no network. */
 import { readFile } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
-import { parseArgs } from 'node:util';
 import { commands } from '../../commands/index.ts';
 import { openRehearsal, type Rehearsal, type Settings } from '../rehearsal/run.ts';
+import { misused, readArguments } from './usage.ts';
 
 const USAGE = `npm run -s rehearse -- [FILE] [--database URL] [--club ID] [--as MEMBER] [--now ISO] [--seed N]
                               [--locale TAG] [--json] [--strict] [--pictures DIR]
@@ -15,11 +15,15 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(0);
 });
 
-const { values, positionals } = readArguments();
-if (values.help) {
-  console.log(USAGE);
-  process.exit(0);
-}
+const text = { type: 'string' } as const;
+const flag = { type: 'boolean' } as const;
+const { values, positionals } = readArguments(USAGE, {
+  allowPositionals: true,
+  options: {
+    ...{ database: text, club: text, as: text, now: text, seed: text },
+    ...{ locale: text, pictures: text, json: flag, strict: flag },
+  },
+});
 
 const settings: Settings = {
   database: values.database ?? ':memory:',
@@ -41,39 +45,12 @@ const failures =
 await rehearsal.close();
 process.exitCode = values.strict && failures > 0 ? 1 : 0;
 
-function readArguments() {
-  const text = { type: 'string' } as const;
-  const flag = { type: 'boolean' } as const;
-  try {
-    return parseArgs({
-      allowPositionals: true,
-      options: {
-        database: text,
-        club: text,
-        as: text,
-        now: text,
-        seed: text,
-        locale: text,
-        pictures: text,
-        json: flag,
-        strict: flag,
-        help: flag,
-      },
-    });
-  } catch (problem) {
-    fail(problem instanceof Error ? problem.message : String(problem));
-  }
-}
-
-function fail(problem: string): never {
-  console.error(`${problem}\n${USAGE}`);
-  process.exit(2);
-}
-
 function moment(text: string | undefined): number | null {
   if (text === undefined) return null;
   const now = Date.parse(text);
-  return Number.isNaN(now) ? fail(`--now ${text}: no moment. Write it like 2026-07-04T18:00:00Z.`) : now;
+  return Number.isNaN(now)
+    ? misused(`--now ${text}: no moment. Write it like 2026-07-04T18:00:00Z.`, USAGE)
+    : now;
 }
 
 async function linesOf(file: string | undefined): Promise<string[]> {
@@ -81,7 +58,7 @@ async function linesOf(file: string | undefined): Promise<string[]> {
     try {
       return (await readFile(file, 'utf8')).split(/\r?\n/);
     } catch {
-      fail(`${file}: can't be read.`);
+      misused(`${file}: can't be read.`, USAGE);
     }
   }
   const lines: string[] = [];

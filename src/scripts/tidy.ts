@@ -1,15 +1,17 @@
 /** `npm run tidy`: what was erased leaves the free pages, the log and the newest backup, at once. */
-import { parseArgs } from 'node:util';
 import { readEnvironment } from '../environment.ts';
 import { dropOldCopies } from '../store/backup.ts';
 import { tidy } from '../store/tidy.ts';
+import { readArguments } from './usage.ts';
 
 const USAGE = `npm run tidy [-- --database URL] [--forget-older]
 
   --database URL  the database (DATABASE_URL)
   --forget-older  deletes every older backup too, which otherwise goes after 14 days`;
 
-const { values } = readArguments();
+const { values } = readArguments(USAGE, {
+  options: { database: { type: 'string' }, 'forget-older': { type: 'boolean' } },
+});
 const { DATABASE_URL, BACKUP_DIR: backupDir } = readEnvironment();
 const url = values.database ?? DATABASE_URL;
 const now = Date.now();
@@ -21,22 +23,4 @@ try {
 } catch (problem) {
   console.error(problem instanceof Error ? problem.message : String(problem));
   process.exitCode = 1;
-}
-
-function readArguments() {
-  try {
-    const read = parseArgs({
-      options: {
-        database: { type: 'string' },
-        'forget-older': { type: 'boolean' },
-        help: { type: 'boolean' },
-      },
-    });
-    if (!read.values.help) return read;
-    console.log(USAGE);
-    process.exit(0);
-  } catch (problem) {
-    console.error(`${problem instanceof Error ? problem.message : problem}\n${USAGE}`);
-    process.exit(2);
-  }
 }
