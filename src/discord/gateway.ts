@@ -75,6 +75,8 @@ export async function connect(options: ConnectOptions): Promise<Connection> {
     closing = true;
     const finished = Promise.all(onTheirWay.values()).then(() => clubs.noted());
     await Promise.race([finished, wait(options.closeWithinMs ?? CLOSE_WITHIN_MS, undefined, { ref: false })]);
+    // The library tells of a connection that we close as of one that it takes up again.
+    client.removeAllListeners(Events.ShardReconnecting);
     await client.destroy();
   };
 

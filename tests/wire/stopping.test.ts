@@ -48,6 +48,7 @@ describe('told to stop', () => {
     );
     expect(await bot.ended).toMatchObject({ code: 0, errors: '' });
     expect(bot.output()).toContain('"msg":"stopped"');
+    expect(bot.output()).not.toContain('connecting again');
     for (const { message } of await Promise.all(said)) expect(message.text).toContain('17.4 % came off');
     // It was said, or the bot was gone already: never half an answer.
     const message = await late;
