@@ -64,7 +64,7 @@ describe.skipIf(!canMount())('a disk', () => {
     }
     expect(refused?.message.isPrivate).toBe(true);
     expect(refused?.message.text).toMatch(/not yours.*reference [0-9a-f]{8}/);
-    expect(bot.output()).toMatch(/"todo":"the disk is full: make room/);
+    await bot.says('"todo":"the disk is full: make room');
     // What only reads goes on.
     expect((await club.addMember().types('/average', { cut: 'packer' })).message.text).toContain('17.4 %');
     rmSync(join(seen, 'filler'));
