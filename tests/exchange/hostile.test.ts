@@ -222,7 +222,7 @@ describe('keeping', () => {
   });
 
   it('lets the others go first, again and again', async () => {
-    const rows = Array.from({ length: 1500 }, (_, at) => `packer,14.${at % 90} lb,Market ${at}\n`).join('');
+    const rows = Array.from({ length: 9000 }, (_, at) => `packer,14.${at % 90} lb,Market ${at}\n`).join('');
     let turns = 0;
     let running = true;
     const count = async () => {
@@ -232,7 +232,7 @@ describe('keeping', () => {
     await read(`cut,bought,shop\n${rows}`);
     running = false;
     await counting;
-    expect(turns).toBeGreaterThan(10);
+    expect(turns).toBeGreaterThan(5);
   });
 });
 
