@@ -9,7 +9,7 @@ import { grams } from '../../shared/measure/units.ts';
 import { pieceFigures } from '../../shared/yield/piece.ts';
 
 /** Few enough that a page takes some milliseconds. */
-const PAGE = 100;
+const PAGE = 25;
 
 /** Whose pieces are written. */
 export interface Wanted {
