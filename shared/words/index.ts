@@ -17,6 +17,12 @@ const LANGUAGES: Languages = { en: english };
 const MOST_BOUND = 200;
 const bound = new WeakMap<Languages, Map<string, Speech>>();
 
+function languageOf(locale: string, languages: Languages): Language {
+  const language = locale.split('-')[0] ?? '';
+  // Any text will do as a locale, `constructor` too.
+  return (Object.hasOwn(languages, language) ? languages[language] : undefined) ?? english;
+}
+
 /**
  * The words for a reader; a language that is not there yet is answered in English, with its own number form.
  * @example speak({ locale: 'de', units: 'kg' }).show.share(0.174) // '17,4 %'
@@ -25,7 +31,7 @@ export function speak(form: Form, languages: Languages = LANGUAGES): Speech {
   const known = bound.get(languages) ?? new Map<string, Speech>();
   bound.set(languages, known);
   const key = `${form.locale} ${form.units} ${form.currency ?? ''}`;
-  const speech = known.get(key) ?? (languages[form.locale.split('-')[0] ?? ''] ?? english)(shows(form));
+  const speech = known.get(key) ?? languageOf(form.locale, languages)(shows(form));
   if (known.size >= MOST_BOUND) known.clear();
   known.set(key, speech);
   return speech;
