@@ -117,6 +117,7 @@ describe('inside shared/', () => {
    */
   const ORDER = [
     'errors.ts',
+    'own.ts',
     'measure',
     'trade',
     'yield',

@@ -26,6 +26,12 @@ const MONEY = {
 } as const;
 
 /**
+ * What stands before the first hyphen.
+ * @example languageOf('de-AT') // 'de'
+ */
+export const languageOf = (locale: string): string => locale.split('-')[0] ?? '';
+
+/**
  * The language, script and region of a locale that Intl knows, as they are spelled; null for any other text.
  * @example knownLocale('DE-at') // 'de-AT'
  */
@@ -39,7 +45,7 @@ export function knownLocale(locale: string): string | null {
 function ask(tag: string): Locale {
   const parts = new Intl.NumberFormat(tag, MONEY).formatToParts(0.5);
   const place = (kind: Intl.NumberFormatPartTypes) => parts.findIndex(({ type }) => type === kind);
-  const language = tag.split('-')[0] ?? '';
+  const language = languageOf(tag);
   let days: Intl.DateTimeFormat | null = null;
   return {
     language,

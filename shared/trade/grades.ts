@@ -1,5 +1,6 @@
 /** Grades that a buyer sees on a label, read as people type them; only grades of one scale are compared. */
 import { Ask, MemberError } from '../errors.ts';
+import { own } from '../own.ts';
 import type { Species } from './cut.ts';
 import { isOneSlip } from './fold-name.ts';
 import type { GradeKey } from './keys.ts';
@@ -159,7 +160,8 @@ function gradesNamed(text: string): readonly GradeKey[] {
   if (SEVERAL_NUMBERS.test(text.normalize('NFKD'))) return [];
   const typed = plain(text);
   const name = typed.replace(BESIDE, '');
-  const exact = BY_NAME.get(typed) ?? BY_NAME.get(SPOKEN[name] ?? name) ?? japanese(typed) ?? beyond(typed);
+  const exact =
+    BY_NAME.get(typed) ?? BY_NAME.get(own(SPOKEN, name) ?? name) ?? japanese(typed) ?? beyond(typed);
   return exact ?? slipped(name);
 }
 

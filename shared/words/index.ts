@@ -1,5 +1,7 @@
 /** Every sentence a member reads, by language. */
+import { languageOf } from '../measure/locale.ts';
 import { type Form, type Show, shows } from '../measure/show.ts';
+import { own } from '../own.ts';
 import { english } from './en/index.ts';
 
 /** All words, bound to the form in which figures are printed for their reader. Other languages satisfy English's type. */
@@ -17,12 +19,6 @@ const LANGUAGES: Languages = { en: english };
 const MOST_BOUND = 200;
 const bound = new WeakMap<Languages, Map<string, Speech>>();
 
-function languageOf(locale: string, languages: Languages): Language {
-  const language = locale.split('-')[0] ?? '';
-  // Any text will do as a locale, `constructor` too.
-  return (Object.hasOwn(languages, language) ? languages[language] : undefined) ?? english;
-}
-
 /**
  * The words for a reader; a language that is not there yet is answered in English, with its own number form.
  * @example speak({ locale: 'de', units: 'kg' }).show.share(0.174) // '17,4 %'
@@ -31,7 +27,7 @@ export function speak(form: Form, languages: Languages = LANGUAGES): Speech {
   const known = bound.get(languages) ?? new Map<string, Speech>();
   bound.set(languages, known);
   const key = `${form.locale} ${form.units} ${form.currency ?? ''}`;
-  const speech = known.get(key) ?? languageOf(form.locale, languages)(shows(form));
+  const speech = known.get(key) ?? (own(languages, languageOf(form.locale)) ?? english)(shows(form));
   if (known.size >= MOST_BOUND) known.clear();
   known.set(key, speech);
   return speech;

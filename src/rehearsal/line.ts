@@ -3,6 +3,7 @@ import type { Command } from '../../shared/chat/command.ts';
 import { readLine, readOptions, type Typable } from '../../shared/chat/line.ts';
 import type { Answer, Choice, Due } from '../../shared/chat/request.ts';
 import { writeSentFile } from '../../shared/chat/sent-file.ts';
+import { own } from '../../shared/own.ts';
 import { speak } from '../../shared/words/index.ts';
 import { attach } from './attachment.ts';
 import { ask, canSelect, complete, press, type Stage, StageError, select, submit } from './stage.ts';
@@ -41,7 +42,7 @@ export async function play(stage: Stage, line: string): Promise<Outcome> {
 function playSaid(stage: Stage, said: string): Promise<Outcome> {
   if (said.startsWith('/')) return typed(stage, said);
   const [, word = '', rest = ''] = /^(\w+)\s*(.*)$/s.exec(said) ?? [];
-  const verb = Object.hasOwn(VERBS, word) ? VERBS[word] : undefined;
+  const verb = own(VERBS, word);
   if (verb === undefined) {
     throw new StageError(
       `I can't follow "${said.slice(0, 60)}". A line is a command like /weigh, or one of: ${Object.keys(VERBS).join(', ')}.`,
