@@ -20,7 +20,7 @@ type Text = string | null;
 const MOST_COUNTED = 1000;
 
 /** Rows that are read at a time: of a large cut all at once would be tens of megabytes of text. */
-const PORTION = 5000;
+export const PORTION = 5000;
 
 export function columns(db: Database, versions: CutVersions) {
   const among = sql`${piece.seq} in (select value from json_each(${sql.placeholder('seqs')}))`;

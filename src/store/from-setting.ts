@@ -1,6 +1,7 @@
 /** The database that `DATABASE_URL` names; what is wrong with it is told as that setting's fault. */
 import type { Store } from '../../shared/club/store.ts';
 import { EnvironmentError } from '../environment.ts';
+import { messageOf } from '../problem.ts';
 import { migrateStore, openStore } from './open.ts';
 
 /** Brings it up to this program's schema, with a copy of what it was in `backupDir`. */
@@ -13,7 +14,7 @@ async function blaming<T>(database: string, work: () => Promise<T>): Promise<T> 
   try {
     return await work();
   } catch (problem) {
-    const why = problem instanceof Error ? problem.message : String(problem);
+    const why = messageOf(problem);
     throw new EnvironmentError(`DATABASE_URL: ${database} can't be used: ${why}`, { cause: problem });
   }
 }

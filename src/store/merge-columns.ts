@@ -37,7 +37,7 @@ export function mergeColumns(
 
 /** Columns behind each other, each as it is. */
 export function appended(parts: readonly Columns[], version: number): Columns {
-  const [only, ...others] = parts.filter(({ count }) => count > 0);
+  const [only, ...others] = parts;
   if (only !== undefined && others.length === 0) return { ...only, version };
   return together(
     parts,
@@ -48,8 +48,9 @@ export function appended(parts: readonly Columns[], version: number): Columns {
 
 /** The columns of several cuts as one, in posting order. */
 export function interleaved(parts: readonly Columns[], version: number): Columns {
-  const whole = appended(parts, version);
-  if (parts.filter(({ count }) => count > 0).length <= 1) return whole;
+  const some = parts.filter(({ count }) => count > 0);
+  const whole = appended(some, version);
+  if (some.length <= 1) return whole;
   // A number is given once in a club, so each row has a place of its own among all numbers.
   const rowOf = new Int32Array(whole.seq.reduce((most, seq) => Math.max(most, seq), 0) + 1).fill(-1);
   whole.seq.forEach((seq, row) => {

@@ -232,7 +232,7 @@ describe('keeping', () => {
     await read(`cut,bought,shop\n${rows}`);
     running = false;
     await counting;
-    expect(turns).toBeGreaterThan(5);
+    expect(turns).toBeGreaterThan(10);
   });
 });
 

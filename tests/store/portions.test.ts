@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CutKey } from '../../shared/trade/keys.ts';
+import { PORTION } from '../../src/store/columns.ts';
 import { connect } from '../../src/store/database.ts';
 import { openStore } from '../../src/store/open.ts';
 import { benchClubs } from '../bench/clubs.ts';
@@ -8,8 +9,6 @@ import { makeFolder } from './folder.ts';
 
 /** Nine of ten are one club's, most of these of one cut. */
 const PIECES = 20_000;
-/** As many as are read at a time. */
-const PORTION = 5000;
 
 test('a large cut is read whole and in posting order', async () => {
   const folder = makeFolder();
