@@ -1,4 +1,5 @@
 /** What the doctor found. */
+import { messageOf } from '../problem.ts';
 
 export interface Finding {
   /** What was looked at, in a word: `token`. */
@@ -20,7 +21,7 @@ export async function find(what: string, look: () => Told | Promise<Told>): Prom
   try {
     return { what, ...(await look()) };
   } catch (problem) {
-    return { what, ...wrong(problem instanceof Error ? problem.message : String(problem)) };
+    return { what, ...wrong(messageOf(problem)) };
   }
 }
 

@@ -1,6 +1,7 @@
 /** What must hold for members to be answered. */
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Store } from '../../shared/club/store.ts';
+import { messageOf } from '../problem.ts';
 
 /** A running bot, as far as it is looked at. */
 export interface Watched {
@@ -46,7 +47,7 @@ async function wrongWith(check: Check): Promise<string | null> {
   try {
     return await Promise.race([check().then(() => null), late]);
   } catch (problem) {
-    return problem instanceof Error ? problem.message : String(problem);
+    return messageOf(problem);
   } finally {
     done.abort();
   }

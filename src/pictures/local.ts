@@ -14,6 +14,7 @@ import {
 } from 'chart.js';
 import type { Note } from '../../shared/pictures/notes.ts';
 import type { Draw, Picture } from '../../shared/pictures/picture.ts';
+import { messageOf } from '../problem.ts';
 import { loadFonts } from './fonts.ts';
 import { notesPlugin, placedNotes } from './notes.ts';
 import type { PlacedLine } from './placement.ts';
@@ -70,8 +71,6 @@ async function drawn<Result>(
     canvas.width = 0;
   }
 }
-
-const messageOf = (cause: unknown): string => (cause instanceof Error ? cause.message : String(cause));
 
 /** Draws a picture as PNG at double density. One that can't be drawn rejects with an error that names it. */
 export const draw: Draw = (picture) =>

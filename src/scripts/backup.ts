@@ -1,5 +1,6 @@
 /** `npm run backup`: a copy of the database now, while the bot runs or not. */
 import { readEnvironment } from '../environment.ts';
+import { messageOf } from '../problem.ts';
 import { backUp, dropOldCopies } from '../store/backup.ts';
 
 const { DATABASE_URL: url, BACKUP_DIR: folder } = readEnvironment();
@@ -10,6 +11,6 @@ try {
   console.log(copy.file);
   for (const file of dropOldCopies(folder, now)) console.log(`Deleted: ${file}`);
 } catch (problem) {
-  console.error(problem instanceof Error ? problem.message : String(problem));
+  console.error(messageOf(problem));
   process.exitCode = 1;
 }

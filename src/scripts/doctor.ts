@@ -1,6 +1,7 @@
 /** `npm run doctor`: looks at all that the bot needs, a line each, and says what to do where something is wrong. */
 import { type Finding, find, lineOf, wrong } from '../doctor/finding.ts';
 import { type Environment, readEnvironment } from '../environment.ts';
+import { messageOf } from '../problem.ts';
 
 const findings = await examine();
 for (const finding of findings) console.log(withoutToken(lineOf(finding)));
@@ -11,9 +12,7 @@ async function examine(): Promise<Finding[]> {
   try {
     environment = readEnvironment();
   } catch (problem) {
-    return [
-      await find('settings', () => wrong(problem instanceof Error ? problem.message : String(problem))),
-    ];
+    return [await find('settings', () => wrong(messageOf(problem)))];
   }
   // Each is loaded when its turn comes: one that can't be loaded is a finding too.
   const parts: readonly (readonly [string, () => Promise<Finding[]>])[] = [

@@ -4,6 +4,7 @@ import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { readEnvironment } from '../environment.ts';
 import { exportClub } from '../exchange/export.ts';
+import { messageOf } from '../problem.ts';
 import { databaseFile } from '../store/database.ts';
 import { openStore } from '../store/open.ts';
 import { misused, readArguments } from './usage.ts';
@@ -20,7 +21,7 @@ const format = values.format ?? 'csv';
 if (values.club === undefined) misused('A club is needed.', USAGE);
 if (format !== 'csv' && format !== 'json') misused(`--format ${format}: csv or json.`, USAGE);
 process.exitCode = await run(values.club, format).catch((problem: unknown) => {
-  console.error(problem instanceof Error ? problem.message : String(problem));
+  console.error(messageOf(problem));
   return 1;
 });
 

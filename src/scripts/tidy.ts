@@ -1,5 +1,6 @@
 /** `npm run tidy`: what was erased leaves the free pages, the log and the newest backup, at once. */
 import { readEnvironment } from '../environment.ts';
+import { messageOf } from '../problem.ts';
 import { dropOldCopies } from '../store/backup.ts';
 import { tidy } from '../store/tidy.ts';
 import { readArguments } from './usage.ts';
@@ -21,6 +22,6 @@ try {
   console.log(`Tidied. The newest backup: ${done.backup}`);
   for (const file of [...done.dropped, ...dropOldCopies(backupDir, now)]) console.log(`Deleted: ${file}`);
 } catch (problem) {
-  console.error(problem instanceof Error ? problem.message : String(problem));
+  console.error(messageOf(problem));
   process.exitCode = 1;
 }

@@ -1,5 +1,6 @@
 /** What follows a script's name: `--help` tells how it is used, and so does whatever it can't take. */
 import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { messageOf } from '../problem.ts';
 
 type Read<Config extends ParseArgsConfig> = ReturnType<typeof parseArgs<Config>>;
 
@@ -15,7 +16,7 @@ export function readArguments<const Config extends ParseArgsConfig>(
     console.log(usage);
     process.exit(0);
   } catch (problem) {
-    misused(problem instanceof Error ? problem.message : String(problem), usage);
+    misused(messageOf(problem), usage);
   }
 }
 

@@ -11,6 +11,7 @@ import { openMetrics, together } from '../health/metrics.ts';
 import { gaugeFiles } from '../health/open.ts';
 import { serveHealth } from '../health/server.ts';
 import type { Log } from '../log.ts';
+import { messageOf } from '../problem.ts';
 import type { Running } from '../stop.ts';
 import { migrateNamed } from '../store/from-setting.ts';
 import { sharedFile } from '../store/open.ts';
@@ -50,7 +51,7 @@ export async function launch(environment: Environment, log: Log): Promise<Runnin
     await shards.start();
   } catch (problem) {
     await server?.close();
-    const why = problem instanceof Error ? problem.message : String(problem);
+    const why = messageOf(problem);
     throw new EnvironmentError(`SHARDS: a process could not start: ${why}`, { cause: problem });
   }
   log.info({ shards: count }, 'all processes are ready');
